@@ -1,0 +1,71 @@
+using ShopFit.Fitting.Feet;
+
+namespace ShopFit.Sheets.TakeHome;
+
+/// <summary>An ordinary sheet of the invented shop; tests change what they are about.</summary>
+internal static class Sample
+{
+    public static TakeHomeSheet Sheet(PaperSize paper = PaperSize.A4) => new()
+    {
+        Paper = paper,
+        Date = new DateOnly(2026, 11, 25),
+        Fitter = "Wren Hallowick",
+        Dancer = new SheetDancer { FirstName = "Tilly", FullName = "Tilly Fernsby-Quoin", Teacher = "Orla Penhale", Studio = "Larch" },
+        Shop = new SheetShop { Name = "Osselby Lane", Address = "4 Osselby Lane, Marrowby", Contact = "01632 960 118" },
+        Pair = new SheetPair
+        {
+            Maker = "Dunnock & Vale Makers",
+            Model = "Quillmere",
+            Size = "37 two-bar",
+            Shank = "firm shank",
+            Construction = BoxConstruction.Paste,
+            Inside = new SheetShoe { Length = 239.5, BoxBreadth = 78, BallGirth = 209, HeelBreadth = 61, ToeSlope = 18 },
+        },
+        Left = new SheetFoot { Length = 238.5, BallBreadth = 84.7, ToeBreadth = 76, HeelBreadth = 62, HeelToBall = 176, SecondToeLead = -2, ToeSlope = 22 },
+        Right = new SheetFoot { Length = 237, BallBreadth = 85.7, ToeBreadth = 78, HeelBreadth = 62, HeelToBall = 175, SecondToeLead = 5, ToeSlope = 19 },
+        Pads = [Pad(1, Side.Left, "joint-cushion"), Pad(2, Side.Right, "first-toe-lift")],
+        Criteria =
+        [
+            Row("length", "Length", (0.5, 0.49, "about right, very sure"), (1.9, 0.59, "about 2 mm long, very sure")),
+            Row("box", "Toes", (-0.4, 0.53, "about right, fairly sure"), (-1.6, 0.42, "about right, fairly sure")),
+            Row("ball", "Joints", (-2.1, 0.56, "about right, fairly sure"), (-5.4, 0.38, "about right, fairly sure")),
+            Row("taper", "Outer toes", (-3.9, 0.6, "about right, fairly sure"), (1, 0.47, "about right, fairly sure")),
+            Row("heel", "Heel", (-1.4, 0.55, "about right, fairly sure"), (1.8, 0.73, "about 2 mm loose, fairly sure")),
+        ],
+        Because = "We chose them because the box follows her longer right second toe.",
+        PairsTried = 3,
+        ReturnUntil = new DateOnly(2026, 12, 9),
+        LookOn = new DateOnly(2026, 12, 16),
+        MeasureAgainOn = new DateOnly(2027, 2, 25),
+    };
+
+    public static SheetPad Pad(int number, Side foot, string id) => id switch
+    {
+        "joint-cushion" => Pad(number, foot, id, "joint cushion", "at both sides of the joints", PadPlace.JointSides),
+        "first-toe-lift" => Pad(number, foot, id, "first-toe lift", "under the tip of the big toe", PadPlace.BigToe),
+        "second-toe-hollow" => Pad(number, foot, id, "cushion with a hollow", "under the tips of the toes", PadPlace.SecondToe),
+        "toe-cap" => Pad(number, foot, id, "soft cap", "over all toes", PadPlace.AllToes),
+        "heel-cushion" => Pad(number, foot, id, "heel cushion", "at the back of the heel", PadPlace.HeelBack),
+        "toe-cushion" => Pad(number, foot, id, "toe cushion", "at the sides of the toes", PadPlace.ToeSides),
+        "loose-wool" => Pad(number, foot, id, "loose wool", "thin, over the tips of the toes", PadPlace.ToeTips),
+        "toe-spacer" => Pad(number, foot, id, "toe spacer", "between the first two toes", PadPlace.BetweenToes),
+        _ => Pad(number, foot, id, id, "where the fitter showed you", PadPlace.NotDrawn),
+    };
+
+    public static SheetCriterion Row(string id, string name, (double Ease, double OnStrip, string Sentence) left, (double Ease, double OnStrip, string Sentence) right) =>
+        new() { Id = id, Name = name, Left = Ease(left), Right = Ease(right) };
+
+    private static SheetEase Ease((double Ease, double OnStrip, string Sentence) at) => new()
+    {
+        Ease = at.Ease,
+        Low = at.Ease - 1.6,
+        High = at.Ease + 1.6,
+        OnStrip = at.OnStrip,
+        LowOnStrip = at.OnStrip - 0.1,
+        HighOnStrip = at.OnStrip + 0.1,
+        Sentence = at.Sentence,
+    };
+
+    private static SheetPad Pad(int number, Side foot, string id, string name, string where, PadPlace place) =>
+        new() { Number = number, Foot = foot, Id = id, Name = name, Where = where, Place = place };
+}
