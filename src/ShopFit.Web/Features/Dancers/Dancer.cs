@@ -1,0 +1,72 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using ShopFit.Fitting.Feet;
+using ShopFit.Web.Data;
+
+namespace ShopFit.Web.Features.Dancers;
+
+/// <summary>Somebody who is fitted. Who they are stands here and with their guardian, and nowhere else.</summary>
+public sealed class Dancer : IShopRow
+{
+    private Dancer()
+    {
+    }
+
+    public Guid Id { get; private set; }
+
+    public Guid ShopId { get; private set; }
+
+    public string Name { get; private set; } = "";
+
+    /// <summary>What they like to be called; may be empty.</summary>
+    public string KnownAs { get; private set; } = "";
+
+    public DateOnly? BirthDate { get; private set; }
+
+    public Sex? Sex { get; private set; }
+
+    public string Studio { get; private set; } = "";
+
+    public string Teacher { get; private set; } = "";
+
+    public Guid? GuardianId { get; private set; }
+
+    /// <summary>BCP 47 tag of the language their papers are in.</summary>
+    public string Language { get; private set; } = "en";
+
+    public static Dancer Of(Guid id, Guid shopId, string name)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        return new Dancer { Id = id, ShopId = shopId, Name = name.Trim() };
+    }
+
+    /// <summary>Changes what is known of them.</summary>
+    public void Describe(string name, string knownAs, DateOnly? birthDate, Sex? sex, string studio, string teacher)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Name = name.Trim();
+        KnownAs = knownAs.Trim();
+        BirthDate = birthDate;
+        Sex = sex;
+        Studio = studio.Trim();
+        Teacher = teacher.Trim();
+    }
+
+    /// <summary>Says who answers for them.</summary>
+    public void AnsweredForBy(Guid guardianId) => GuardianId = guardianId;
+}
+
+internal sealed class DancerConfiguration : IEntityTypeConfiguration<Dancer>
+{
+    public void Configure(EntityTypeBuilder<Dancer> builder)
+    {
+        builder.Property(dancer => dancer.Name).HasMaxLength(200);
+        builder.Property(dancer => dancer.KnownAs).HasMaxLength(200);
+        builder.Property(dancer => dancer.Sex).HasConversion<string>().HasMaxLength(10);
+        builder.Property(dancer => dancer.Studio).HasMaxLength(200);
+        builder.Property(dancer => dancer.Teacher).HasMaxLength(200);
+        builder.Property(dancer => dancer.Language).HasMaxLength(35);
+        builder.HasIndex(dancer => new { dancer.ShopId, dancer.Name });
+        builder.HasOne<Guardian>().WithMany().HasForeignKey(dancer => dancer.GuardianId).OnDelete(DeleteBehavior.SetNull);
+    }
+}

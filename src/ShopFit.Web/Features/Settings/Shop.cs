@@ -1,0 +1,98 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace ShopFit.Web.Features.Settings;
+
+/// <summary>A shop: its name and address on the papers, and how it counts money, time and lengths.</summary>
+public sealed class Shop
+{
+    private Shop()
+    {
+    }
+
+    public Guid Id { get; private set; }
+
+    public string Name { get; private set; } = "";
+
+    public string Address { get; private set; } = "";
+
+    /// <summary>How a family reaches the shop, as printed: telephone, mail or both.</summary>
+    public string Contact { get; private set; } = "";
+
+    /// <summary>IANA name of its time zone.</summary>
+    public string TimeZone { get; private set; } = "Etc/UTC";
+
+    /// <summary>ISO 4217 code of its currency.</summary>
+    public string Currency { get; private set; } = "EUR";
+
+    /// <summary>"A4" or "Letter".</summary>
+    public string Paper { get; private set; } = "A4";
+
+    /// <summary>"mm" or "in".</summary>
+    public string Units { get; private set; } = "mm";
+
+    /// <summary>Id of the size system that is offered first.</summary>
+    public string SizeSystemShown { get; private set; } = "eu";
+
+    public bool PricesIncludeTax { get; private set; } = true;
+
+    /// <summary>Days in which unworn goods may come back.</summary>
+    public int ReturnDays { get; private set; } = 14;
+
+    /// <summary>The fit numbers that the shop has changed, as a JSON object; null where it has changed none.</summary>
+    public string? FitOverridesJson { get; private set; }
+
+    /// <summary>A new shop with settings that do no harm until somebody looks at them.</summary>
+    public static Shop Of(Guid id, string name)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        return new Shop { Id = id, Name = name.Trim() };
+    }
+
+    /// <summary>Changes what stands on its papers.</summary>
+    public void Rename(string name, string address, string contact)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Name = name.Trim();
+        Address = address.Trim();
+        Contact = contact.Trim();
+    }
+
+    /// <summary>Changes how it counts.</summary>
+    public void Count(string timeZone, string currency, string paper, string units, string sizeSystemShown, bool pricesIncludeTax, int returnDays)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(returnDays);
+        TimeZone = TimeZoneInfo.FindSystemTimeZoneById(timeZone).Id;
+        Currency = currency;
+        Paper = paper is "A4" or "Letter" ? paper : throw new ArgumentException("Paper is A4 or Letter.", nameof(paper));
+        Units = units is "mm" or "in" ? units : throw new ArgumentException("Units are mm or in.", nameof(units));
+        SizeSystemShown = sizeSystemShown;
+        PricesIncludeTax = pricesIncludeTax;
+        ReturnDays = returnDays;
+    }
+
+    /// <summary>Changes the fit numbers; null goes back to the standard ones.</summary>
+    public void OverrideFit(string? fitOverridesJson) => FitOverridesJson = fitOverridesJson;
+}
+
+internal sealed class ShopConfiguration : IEntityTypeConfiguration<Shop>
+{
+    public void Configure(EntityTypeBuilder<Shop> builder)
+    {
+        builder.ToTable("Shops", table =>
+        {
+            table.HasCheckConstraint("CK_Shops_Paper", "\"Paper\" IN ('A4', 'Letter')");
+            table.HasCheckConstraint("CK_Shops_Units", "\"Units\" IN ('mm', 'in')");
+            table.HasCheckConstraint("CK_Shops_ReturnDays", "\"ReturnDays\" >= 0");
+        });
+        builder.Property(shop => shop.Id).ValueGeneratedNever();
+        builder.Property(shop => shop.Name).HasMaxLength(200);
+        builder.Property(shop => shop.Address).HasMaxLength(500);
+        builder.Property(shop => shop.Contact).HasMaxLength(200);
+        builder.Property(shop => shop.TimeZone).HasMaxLength(60);
+        builder.Property(shop => shop.Currency).HasMaxLength(3);
+        builder.Property(shop => shop.Paper).HasMaxLength(10);
+        builder.Property(shop => shop.Units).HasMaxLength(2);
+        builder.Property(shop => shop.SizeSystemShown).HasMaxLength(20);
+    }
+}
