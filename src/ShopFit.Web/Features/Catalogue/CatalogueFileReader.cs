@@ -19,6 +19,8 @@ public sealed class CatalogueFileReader
 
     internal const int LongestText = 100;
     private const int LongestCode = 64;
+    private const int LongestName = 80;
+    private const int LongestWord = 40;
     private const long DearestMinor = 100_000_000;
     private const int LongestLeadTimeDays = 730;
     private const int MostOnHand = 9_999;
@@ -209,8 +211,8 @@ public sealed class CatalogueFileReader
     private CatalogueRow RowOf(CatalogueCells cells)
     {
         var sku = cells.RequiredText(CatalogueColumns.Sku, LongestCode);
-        var maker = cells.RequiredText(CatalogueColumns.Maker, LongestText);
-        var model = cells.RequiredText(CatalogueColumns.Model, LongestText);
+        var maker = cells.RequiredText(CatalogueColumns.Maker, LongestName);
+        var model = cells.RequiredText(CatalogueColumns.Model, LongestName);
         var kind = OneOf(cells, CatalogueColumns.Kind, cells.RequiredText(CatalogueColumns.Kind, LongestText), _rules.Kinds);
         var (system, size) = SizeOf(cells);
         var form = CatalogueColumns.FormParts.Select(cells.Number).ToArray();
@@ -243,9 +245,9 @@ public sealed class CatalogueFileReader
             Kind = kind,
             SizeSystem = system,
             Size = size,
-            Width = cells.Text(CatalogueColumns.Width, LongestText),
-            Option = cells.Text(CatalogueColumns.Option, LongestText),
-            ShankName = cells.Text(CatalogueColumns.ShankName, LongestText),
+            Width = cells.Text(CatalogueColumns.Width, LongestWord),
+            Option = cells.Text(CatalogueColumns.Option, LongestWord),
+            ShankName = cells.Text(CatalogueColumns.ShankName, LongestWord),
             Form = form,
             FormSource = FormSourceOf(cells, form),
             WidthStep = cells.Number(CatalogueColumns.WidthStep) ?? 0,
