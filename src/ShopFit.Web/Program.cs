@@ -11,6 +11,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddData(folder);
 builder.Services.AddPeople();
 builder.Services.AddMudServices();
+builder.Services.AddLocalization();
 builder.Services.AddRazorComponents().AddInteractiveServerComponents();
 
 var app = builder.Build();

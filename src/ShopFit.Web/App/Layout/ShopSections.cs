@@ -1,0 +1,11 @@
+namespace ShopFit.Web.App.Layout;
+
+/// <summary>The sections of the shop, in the order of the bar at the top. A section stands here once its page exists.</summary>
+internal static class ShopSections
+{
+    public static IReadOnlyList<(string Name, string Address)> All { get; } =
+    [
+        ("Today", "/"),
+        ("Dancers", "/dancers"),
+    ];
+}

@@ -1,0 +1,49 @@
+// What the browser must do by itself: drawings that know their scale, and a circuit that comes back by itself.
+
+// A drawing in millimetres tells its style sheet how many of its units make one pixel, so that its text stays readable at any size.
+customElements.define('to-scale', class extends HTMLElement {
+  connectedCallback() {
+    this.watch = new ResizeObserver(() => this.measure());
+    this.watch.observe(this);
+    this.measure();
+  }
+
+  disconnectedCallback() {
+    this.watch.disconnect();
+  }
+
+  measure() {
+    const drawing = this.querySelector('svg');
+    const box = drawing?.viewBox.baseVal;
+    const { width, height } = this.getBoundingClientRect();
+    if (!box?.width || !width || !height) return;
+    this.style.setProperty('--unit', String(Math.max(box.width / width, box.height / height)));
+  }
+});
+
+// The server keeps a circuit for three minutes. A tablet that slept longer starts afresh: everything entered is in the database.
+const KEPT_FOR_MS = 3 * 60 * 1000;
+let asleepSince = null;
+document.addEventListener('visibilitychange', () => {
+  if (document.hidden) {
+    asleepSince = Date.now();
+    return;
+  }
+  if (asleepSince !== null && Date.now() - asleepSince > KEPT_FOR_MS && document.querySelector('[data-interactive="true"]')) {
+    location.reload();
+  }
+  asleepSince = null;
+});
+
+const lost = document.getElementById('components-reconnect-modal');
+lost?.addEventListener('components-reconnect-state-changed', event => {
+  if (event.detail.state === 'rejected') location.reload();
+});
+lost?.addEventListener('click', async event => {
+  if (!event.target.closest('[data-again]')) return;
+  try {
+    if (!await Blazor.reconnect()) location.reload();
+  } catch {
+    location.reload();
+  }
+});
