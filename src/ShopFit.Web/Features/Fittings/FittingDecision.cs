@@ -28,6 +28,9 @@ public sealed class FittingDecision : IShopRow
     /// <summary>One of <see cref="DecisionKinds"/>.</summary>
     public string Kind { get; private set; } = "";
 
+    /// <summary>One of <see cref="NotTodayReasons"/> where nothing was bought today; empty otherwise.</summary>
+    public string Reason { get; private set; } = "";
+
     /// <summary>Why, in the fitter's words; printed on the sheet.</summary>
     public string Why { get; private set; } = "";
 
@@ -44,7 +47,7 @@ public sealed class FittingDecision : IShopRow
 
     public DateTimeOffset? WithdrawnAt { get; private set; }
 
-    public static FittingDecision Of(Guid id, Actor actor, Guid fittingId, DateTimeOffset decidedAt, string kind, string why, Guid? sizeId, string padsJson = "[]", string adviceNote = "", string overruleReason = "")
+    public static FittingDecision Of(Guid id, Actor actor, Guid fittingId, DateTimeOffset decidedAt, string kind, string why, Guid? sizeId, string padsJson = "[]", string adviceNote = "", string overruleReason = "", string reason = "")
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(kind);
         return new FittingDecision
@@ -56,6 +59,7 @@ public sealed class FittingDecision : IShopRow
             PersonId = actor.PersonId,
             Tablet = actor.Tablet,
             Kind = kind,
+            Reason = reason,
             Why = why.Trim(),
             SizeId = sizeId,
             PadsJson = padsJson,
@@ -76,6 +80,7 @@ internal sealed class FittingDecisionConfiguration : IEntityTypeConfiguration<Fi
             table.HasCheckConstraint("CK_FittingDecisions_Kind", "\"Kind\" IN ('sold', 'order', 'come-back', 'not-today')"));
         builder.Property(decision => decision.Tablet).HasMaxLength(60);
         builder.Property(decision => decision.Kind).HasMaxLength(20);
+        builder.Property(decision => decision.Reason).HasMaxLength(20);
         builder.Property(decision => decision.Why).HasMaxLength(1000);
         builder.Property(decision => decision.AdviceNote).HasMaxLength(1000);
         builder.Property(decision => decision.OverruleReason).HasMaxLength(1000);

@@ -45,6 +45,12 @@ public sealed class FittingRecord : IShopRow
 
     public bool SoreRight { get; private set; }
 
+    /// <summary>Skin is broken somewhere: nothing is tried on today.</summary>
+    public bool SkinBroken { get; private set; }
+
+    /// <summary>The day on which the teacher said yes to a first pair; null while nobody told.</summary>
+    public DateOnly? TeacherAgreedOn { get; private set; }
+
     /// <summary>Goes up with every change of the header, so that two tablets cannot overwrite each other unseen.</summary>
     public int Version { get; private set; }
 
@@ -70,12 +76,14 @@ public sealed class FittingRecord : IShopRow
 
     /// <summary>What is asked before the first reading.</summary>
     /// <exception cref="InvalidOperationException">It is closed.</exception>
-    public void Start(bool firstPair, bool soreLeft, bool soreRight)
+    public void Start(bool firstPair, bool soreLeft, bool soreRight, bool skinBroken = false, DateOnly? teacherAgreedOn = null)
     {
         MustBeDraft();
         FirstPair = firstPair;
         SoreLeft = soreLeft;
         SoreRight = soreRight;
+        SkinBroken = skinBroken;
+        TeacherAgreedOn = teacherAgreedOn;
         Version++;
     }
 

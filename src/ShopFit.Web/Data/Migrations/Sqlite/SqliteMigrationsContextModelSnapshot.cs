@@ -563,6 +563,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("PersonId")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
@@ -691,6 +696,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("SkinBroken")
+                        .HasColumnType("INTEGER");
+
                     b.Property<bool>("SoreLeft")
                         .HasColumnType("INTEGER");
 
@@ -700,6 +708,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<string>("Tablet")
                         .IsRequired()
                         .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("TeacherAgreedOn")
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Version")

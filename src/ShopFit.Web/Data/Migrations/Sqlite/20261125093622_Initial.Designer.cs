@@ -12,7 +12,7 @@ using ShopFit.Web.Data;
 namespace ShopFit.Web.Data.Migrations.Sqlite
 {
     [DbContext(typeof(SqliteMigrationsContext))]
-    [Migration("20261125093412_Initial")]
+    [Migration("20261125093622_Initial")]
     partial class Initial
     {
         /// <inheritdoc />
@@ -566,6 +566,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("PersonId")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
@@ -694,6 +699,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("SkinBroken")
+                        .HasColumnType("INTEGER");
+
                     b.Property<bool>("SoreLeft")
                         .HasColumnType("INTEGER");
 
@@ -703,6 +711,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<string>("Tablet")
                         .IsRequired()
                         .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("TeacherAgreedOn")
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Version")

@@ -346,6 +346,8 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     Sex = table.Column<string>(type: "TEXT", maxLength: 10, nullable: true),
                     SoreLeft = table.Column<bool>(type: "INTEGER", nullable: false),
                     SoreRight = table.Column<bool>(type: "INTEGER", nullable: false),
+                    SkinBroken = table.Column<bool>(type: "INTEGER", nullable: false),
+                    TeacherAgreedOn = table.Column<DateOnly>(type: "TEXT", nullable: true),
                     Version = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
@@ -606,6 +608,7 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
                     Tablet = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
                     Kind = table.Column<string>(type: "TEXT", maxLength: 20, nullable: false),
+                    Reason = table.Column<string>(type: "TEXT", maxLength: 20, nullable: false),
                     Why = table.Column<string>(type: "TEXT", maxLength: 1000, nullable: false),
                     SizeId = table.Column<Guid>(type: "TEXT", nullable: true),
                     PadsJson = table.Column<string>(type: "TEXT", nullable: false),

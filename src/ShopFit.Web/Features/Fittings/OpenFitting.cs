@@ -1,0 +1,70 @@
+using System.Text.Json.Serialization;
+using Microsoft.EntityFrameworkCore;
+using ShopFit.Web.Data;
+using ShopFit.Web.Features.Dancers;
+using ShopFit.Web.Features.People;
+using ShopFit.Web.Features.Settings;
+
+namespace ShopFit.Web.Features.Fittings;
+
+/// <summary>Starts a fitting for a dancer, or goes on with the one that is open.</summary>
+public sealed class OpenFitting(ShopWrites writes, TimeProvider clock)
+{
+    /// <param name="actor">Who starts it.</param>
+    /// <param name="commandId">Key of the command; it becomes the key of the fitting.</param>
+    /// <param name="dancerId">For whom.</param>
+    /// <param name="kind">Kind of footwear, such as "pointe".</param>
+    /// <param name="cancellationToken">Gives up before anything is written.</param>
+    public Task<OpenFittingOutcome> RunAsync(Actor actor, Guid commandId, Guid dancerId, string kind, CancellationToken cancellationToken) =>
+        writes.RunAsync<OpenFittingOutcome>(actor, commandId, nameof(OpenFitting), async (db, ct) =>
+        {
+            var dancer = await db.Dancers.SingleOrDefaultAsync(row => row.Id == dancerId, ct);
+            if (dancer is null)
+            {
+                return new OpenFittingOutcome.NoSuchDancer();
+            }
+
+            var now = clock.GetUtcNow();
+            var shop = await db.Shops.SingleAsync(row => row.Id == actor.ShopId, ct);
+            var age = dancer.BirthDate is { } born ? Age.InYears(born, ShopTime.Of(shop).Day(now)) : (double?)null;
+
+            // The feet of a child are measured only when whoever answers for her has said yes.
+            if (age < Age.Grown && !await db.Consents.AnyAsync(row => row.DancerId == dancerId, ct))
+            {
+                return new OpenFittingOutcome.ConsentMissing();
+            }
+
+            var open = await db.Fittings
+                .Where(row => row.DancerId == dancerId && row.Kind == kind && row.ClosedAt == null)
+                .OrderByDescending(row => row.OpenedAt)
+                .Select(row => (Guid?)row.Id)
+                .FirstOrDefaultAsync(ct);
+            if (open is { } already)
+            {
+                return new OpenFittingOutcome.Opened(already);
+            }
+
+            db.Fittings.Add(FittingRecord.Of(commandId, actor, dancerId, kind, now, age, dancer.Sex));
+            return new OpenFittingOutcome.Opened(commandId);
+        }, cancellationToken);
+}
+
+/// <summary>How the attempt to start a fitting ended.</summary>
+[JsonDerivedType(typeof(Opened), "opened")]
+[JsonDerivedType(typeof(NoSuchDancer), "no-such-dancer")]
+[JsonDerivedType(typeof(ConsentMissing), "consent-missing")]
+public abstract record OpenFittingOutcome
+{
+    private OpenFittingOutcome()
+    {
+    }
+
+    /// <summary>It is open; it may have been open before.</summary>
+    public sealed record Opened(Guid FittingId) : OpenFittingOutcome;
+
+    /// <summary>The dancer is not on file.</summary>
+    public sealed record NoSuchDancer : OpenFittingOutcome, IRefusal;
+
+    /// <summary>A child without a recorded yes.</summary>
+    public sealed record ConsentMissing : OpenFittingOutcome, IRefusal;
+}

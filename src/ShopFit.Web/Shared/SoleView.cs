@@ -1,0 +1,30 @@
+using ShopFit.Fitting.Feet;
+using ShopFit.Fitting.Outlines;
+using ShopFit.Fitting.Scoring;
+using ShopFit.Fitting.Shoes;
+
+namespace ShopFit.Web.Shared;
+
+/// <summary>What is drawn of one foot.</summary>
+/// <param name="Foot">Which foot.</param>
+/// <param name="Shape">The foot as it is believed to be.</param>
+public sealed record SoleView(Side Foot, FootShape Shape)
+{
+    /// <summary>The same foot at the small end of what is believed.</summary>
+    public FootShape? Smallest { get; init; }
+
+    /// <summary>The same foot at the large end of what is believed.</summary>
+    public FootShape? Largest { get; init; }
+
+    /// <summary>The length as it is written at the toes; null: not written.</summary>
+    public string? LengthText { get; init; }
+
+    /// <summary>The breadth as it is written at the joints; null: not written.</summary>
+    public string? BallText { get; init; }
+
+    /// <summary>The inside of the shoe laid over the foot.</summary>
+    public ShoeForm? Shoe { get; init; }
+
+    /// <summary>Places of this foot in that shoe; those out of their band are marked.</summary>
+    public IReadOnlyList<CriterionFit> Places { get; init; } = [];
+}
