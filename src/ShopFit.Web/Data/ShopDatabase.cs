@@ -1,11 +1,10 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
-using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web.Data;
 
-/// <summary>How the shop's SQLite file is opened and brought up to date.</summary>
+/// <summary>How the shop's SQLite file is opened.</summary>
 public static class ShopDatabase
 {
     private static readonly SqlitePragmas Pragmas = new();
@@ -19,33 +18,34 @@ public static class ShopDatabase
     public static Version IdentitySchema => IdentitySchemaVersions.Version3;
 
     /// <summary>Options for a context on a file, without a web host.</summary>
-    public static DbContextOptions<TContext> Options<TContext>(string file)
+    public static DbContextOptions<TContext> Options<TContext>(string file, SqliteOpenMode mode = SqliteOpenMode.ReadWrite)
         where TContext : DbContext
     {
         var builder = new DbContextOptionsBuilder<TContext>();
         builder.UseApplicationServiceProvider(IdentityOnly);
-        Use(builder, file);
+        Use(builder, file, mode);
         return builder.Options;
     }
 
-    /// <summary>Points a context at a file.</summary>
-    public static void Use(DbContextOptionsBuilder builder, string file)
+    /// <summary>Points a context at a file. Only preparation makes a file where there is none.</summary>
+    public static void Use(DbContextOptionsBuilder builder, string file, SqliteOpenMode mode = SqliteOpenMode.ReadWrite)
     {
-        var connection = new SqliteConnectionStringBuilder { DataSource = file, ForeignKeys = true };
+        var connection = new SqliteConnectionStringBuilder { DataSource = file, ForeignKeys = true, Mode = mode };
         builder.UseSqlite(connection.ConnectionString).AddInterceptors(Pragmas);
     }
 
-    /// <summary>Makes the file where there is none, applies what is missing, and makes the first shop.</summary>
-    public static async Task PrepareAsync(string file, CancellationToken cancellationToken)
+    /// <summary>Whether the database is there and has the shape that this program expects.</summary>
+    public static async Task<bool> IsReadyAsync(ShopFolder folder, CancellationToken cancellationToken)
     {
-        await using var db = new SqliteMigrationsContext(Options<SqliteMigrationsContext>(file));
-        await db.Database.MigrateAsync(cancellationToken);
-        await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL;", cancellationToken);
-
-        if (!await db.Shops.AnyAsync(cancellationToken))
+        try
         {
-            db.Shops.Add(Shop.Of(Guid.CreateVersion7(), "The shop"));
-            await db.SaveChangesAsync(cancellationToken);
+            await using var db = new SqliteMigrationsContext(Options<SqliteMigrationsContext>(folder.DatabaseFile));
+            return !(await db.Database.GetPendingMigrationsAsync(cancellationToken)).Any()
+                && await db.Shops.AnyAsync(cancellationToken);
+        }
+        catch (SqliteException)
+        {
+            return false;
         }
     }
 }

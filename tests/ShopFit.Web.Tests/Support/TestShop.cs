@@ -91,9 +91,10 @@ public sealed class TestShop : IAsyncDisposable, IDbContextFactory<ShopDbContext
 
     private static async Task<string> MakeTemplateAsync()
     {
-        var file = Path.Combine(Directory.CreateTempSubdirectory("shopfit-template-").FullName, "template.db");
-        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(Path.GetDirectoryName(file)!, recursive: true);
-        await ShopDatabase.PrepareAsync(file, CancellationToken.None);
+        var folder = new ShopFolder(Directory.CreateTempSubdirectory("shopfit-template-").FullName);
+        var file = folder.DatabaseFile;
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder.Path, recursive: true);
+        await new ShopPreparation(folder, TimeProvider.System).RunAsync(CancellationToken.None);
 
         // A copy of the file alone is whole only when nothing is left in the log beside it.
         await using var connection = new SqliteConnection($"Data Source={file};Pooling=False");

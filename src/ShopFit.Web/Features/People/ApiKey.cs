@@ -7,6 +7,9 @@ namespace ShopFit.Web.Features.People;
 /// <summary>Lets another program ask this shop's questions. Only a hash of the key is kept.</summary>
 public sealed class ApiKey : IShopRow
 {
+    /// <summary>Most characters of a name.</summary>
+    public const int LongestName = 200;
+
     private ApiKey()
     {
     }
@@ -37,7 +40,7 @@ internal sealed class ApiKeyConfiguration : IEntityTypeConfiguration<ApiKey>
 {
     public void Configure(EntityTypeBuilder<ApiKey> builder)
     {
-        builder.Property(key => key.Name).HasMaxLength(200);
+        builder.Property(key => key.Name).HasMaxLength(ApiKey.LongestName);
         builder.Property(key => key.KeyHash).HasMaxLength(32);
         builder.HasIndex(key => key.KeyHash).IsUnique();
         builder.HasIndex(key => new { key.ShopId, key.Name });

@@ -7,6 +7,9 @@ namespace ShopFit.Web.Features.People;
 /// <summary>Somebody who works in the shop and signs in.</summary>
 public sealed class Person : IdentityUser<Guid>
 {
+    /// <summary>Most characters of a name.</summary>
+    public const int LongestName = 200;
+
     private Person()
     {
     }
@@ -36,7 +39,7 @@ internal sealed class PersonConfiguration : IEntityTypeConfiguration<Person>
 {
     public void Configure(EntityTypeBuilder<Person> builder)
     {
-        builder.Property(person => person.DisplayName).HasMaxLength(200);
+        builder.Property(person => person.DisplayName).HasMaxLength(Person.LongestName);
         builder.HasIndex(person => person.ShopId);
         builder.HasOne<Settings.Shop>().WithMany().HasForeignKey(person => person.ShopId).OnDelete(DeleteBehavior.Restrict);
     }

@@ -8,4 +8,7 @@ public static class Roles
 
     /// <summary>Does all that a fitter does, and keeps shelf, catalogue, people and settings.</summary>
     public const string Manager = "manager";
+
+    /// <summary>Both.</summary>
+    public static IReadOnlyList<string> All { get; } = [Fitter, Manager];
 }

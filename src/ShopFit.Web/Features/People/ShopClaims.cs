@@ -11,6 +11,8 @@ internal static class ShopClaims
 
     public const string Tablet = "tablet";
 
+    public const string ApiKeyId = "api-key";
+
     /// <summary>An actor as a principal, for what signs in without a cookie.</summary>
     public static ClaimsPrincipal PrincipalOf(Actor actor, string authenticationType) => new(new ClaimsIdentity(
         [

@@ -1,0 +1,8 @@
+namespace ShopFit.Web.Features.Settings;
+
+public static class SettingsFeature
+{
+    /// <summary>How the shop counts, and its fit numbers.</summary>
+    public static IServiceCollection AddSettings(this IServiceCollection services) => services
+        .AddScoped<FitNumbers>();
+}
