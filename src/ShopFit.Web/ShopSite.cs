@@ -3,7 +3,9 @@ using Microsoft.AspNetCore.ResponseCompression;
 using MudBlazor.Services;
 using ShopFit.Web.App;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Features.Demo;
+using ShopFit.Web.Features.Fittings;
 using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Settings;
 
@@ -20,7 +22,9 @@ public static class ShopSite
         .AddData(folder)
         .AddPeople()
         .AddDemo()
-        .AddSettings();
+        .AddSettings()
+        .AddDancers()
+        .AddFittings();
 
     /// <summary>The web site of one shop, ready to be started. Starting it brings the database up to date first.</summary>
     /// <param name="folder">Where the shop is kept.</param>

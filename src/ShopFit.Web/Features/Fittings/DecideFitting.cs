@@ -1,0 +1,97 @@
+using System.Text.Json.Serialization;
+using Microsoft.EntityFrameworkCore;
+using ShopFit.Web.Data;
+using ShopFit.Web.Features.People;
+
+namespace ShopFit.Web.Features.Fittings;
+
+/// <summary>Ends a fitting without a sale: come back, not today, or a pair to be ordered. A sale ends it by itself.</summary>
+public sealed class DecideFitting(ShopWrites writes, TimeProvider clock)
+{
+    /// <summary>Longest word of the fitter's own, as the database keeps it.</summary>
+    public const int LongestWhy = 1000;
+
+    public Task<DecideFittingOutcome> RunAsync(Actor actor, Guid commandId, DecideFittingRequest request, CancellationToken cancellationToken) =>
+        writes.RunAsync<DecideFittingOutcome>(actor, commandId, nameof(DecideFitting), async (db, ct) =>
+        {
+            if (Check(request) is { } problem)
+            {
+                return new DecideFittingOutcome.Invalid(problem);
+            }
+
+            var fitting = await db.Fittings.SingleOrDefaultAsync(row => row.Id == request.FittingId, ct);
+            if (fitting is not { ClosedAt: null })
+            {
+                return new DecideFittingOutcome.NotOpen();
+            }
+
+            if (request.SizeId is { } sizeId && !await db.ShoeSizes.AnyAsync(row => row.Id == sizeId, ct))
+            {
+                return new DecideFittingOutcome.Invalid(DecideProblem.PairMissing);
+            }
+
+            var now = clock.GetUtcNow();
+            db.FittingDecisions.Add(FittingDecision.Of(
+                commandId, actor, request.FittingId, now, request.Kind, request.Why, request.SizeId, reason: request.Reason ?? ""));
+            fitting.Close(now);
+            return new DecideFittingOutcome.Decided();
+        }, cancellationToken);
+
+    private static DecideProblem? Check(DecideFittingRequest request) => request switch
+    {
+        { Kind: not (DecisionKinds.ComeBack or DecisionKinds.NotToday or DecisionKinds.Order) } => DecideProblem.KindUnknown,
+        { Kind: DecisionKinds.NotToday, Reason: null or "" } => DecideProblem.ReasonMissing,
+        { Kind: DecisionKinds.NotToday, Reason: var reason } when !NotTodayReasons.All.Contains(reason) => DecideProblem.ReasonMissing,
+        { Kind: DecisionKinds.ComeBack } when string.IsNullOrWhiteSpace(request.Why) => DecideProblem.WhyMissing,
+        { Kind: DecisionKinds.Order, SizeId: null } => DecideProblem.PairMissing,
+        { Why.Length: > LongestWhy } => DecideProblem.WhyTooLong,
+        _ => null,
+    };
+}
+
+/// <summary>An ending as the fitter chose it.</summary>
+/// <param name="FittingId">Which fitting.</param>
+/// <param name="Kind">One of <see cref="DecisionKinds"/>, but not a sale.</param>
+/// <param name="Reason">One of <see cref="NotTodayReasons"/> where nothing was bought.</param>
+/// <param name="Why">In the fitter's words: when to come back, what is to be ordered.</param>
+/// <param name="SizeId">The pair to be ordered.</param>
+public sealed record DecideFittingRequest(Guid FittingId, string Kind, string? Reason, string Why, Guid? SizeId = null);
+
+/// <summary>What is wrong with an ending.</summary>
+public enum DecideProblem
+{
+    /// <summary>Not one of the endings.</summary>
+    KindUnknown,
+
+    /// <summary>Not today needs its reason.</summary>
+    ReasonMissing,
+
+    /// <summary>Come back needs its when and what for.</summary>
+    WhyMissing,
+
+    /// <summary>The words are too long.</summary>
+    WhyTooLong,
+
+    /// <summary>An order needs its pair.</summary>
+    PairMissing,
+}
+
+/// <summary>How ending it ended.</summary>
+[JsonDerivedType(typeof(Decided), "decided")]
+[JsonDerivedType(typeof(NotOpen), "not-open")]
+[JsonDerivedType(typeof(Invalid), "invalid")]
+public abstract record DecideFittingOutcome
+{
+    private DecideFittingOutcome()
+    {
+    }
+
+    /// <summary>The fitting is closed.</summary>
+    public sealed record Decided : DecideFittingOutcome;
+
+    /// <summary>It was closed before, or there is none.</summary>
+    public sealed record NotOpen : DecideFittingOutcome, IRefusal;
+
+    /// <summary>Something is missing.</summary>
+    public sealed record Invalid(DecideProblem Problem) : DecideFittingOutcome, IRefusal;
+}

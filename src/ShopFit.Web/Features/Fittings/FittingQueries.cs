@@ -1,0 +1,117 @@
+using Microsoft.EntityFrameworkCore;
+using ShopFit.Web.Data;
+using ShopFit.Web.Features.Settings;
+
+namespace ShopFit.Web.Features.Fittings;
+
+/// <summary>Fittings as the pages show them. Reads only.</summary>
+public sealed class FittingQueries(ShopContexts contexts)
+{
+    /// <summary>One fitting with everything that was entered; null where there is none.</summary>
+    public async Task<SeenFitting?> SeeAsync(Guid fittingId, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        var fitting = await db.Fittings.AsNoTracking().SingleOrDefaultAsync(row => row.Id == fittingId, cancellationToken);
+        if (fitting is null || await FittingEvidence.LoadAsync(db, fittingId, cancellationToken) is not { } evidence)
+        {
+            return null;
+        }
+
+        var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == fitting.ShopId, cancellationToken);
+        var dancer = fitting.DancerId is null ? null : await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == fitting.DancerId, cancellationToken);
+        var readings = await db.FittingReadings.AsNoTracking()
+            .Where(row => row.FittingId == fittingId)
+            .OrderBy(row => row.TakenAt).ThenBy(row => row.Id)
+            .ToListAsync(cancellationToken);
+        var pairsBefore = fitting.DancerId is null
+            ? 0
+            : await db.Sales.CountAsync(row => row.DancerId == fitting.DancerId && row.FittingId != null && row.FittingId != fittingId && row.VoidedAt == null, cancellationToken);
+
+        return new SeenFitting
+        {
+            Id = fitting.Id,
+            DancerId = fitting.DancerId,
+            DancerName = dancer?.Name ?? "",
+            KnownAs = dancer is null ? "" : dancer.KnownAs is { Length: > 0 } ? dancer.KnownAs : dancer.Name.Split(' ')[0],
+            Studio = dancer?.Studio ?? "",
+            Kind = fitting.Kind,
+            FirstPair = fitting.FirstPair,
+            SoreLeft = fitting.SoreLeft,
+            SoreRight = fitting.SoreRight,
+            SkinBroken = fitting.SkinBroken,
+            TeacherAgreedOn = fitting.TeacherAgreedOn,
+            Version = fitting.Version,
+            OpenedAt = fitting.OpenedAt,
+            ClosedAt = fitting.ClosedAt,
+            SavedAt = readings.Select(row => row.WithdrawnAt ?? row.TakenAt).Append(fitting.OpenedAt).Max(),
+            PairsBefore = pairsBefore,
+            Readings = [.. readings.Where(row => row.WithdrawnAt is null).Select(row => new SeenReading(row.Id, row.TakenAt, FittingEvidence.ReadingOf(row)))],
+            Evidence = evidence,
+            Decision = await DecisionAsync(db, fittingId, cancellationToken),
+            Time = ShopTime.Of(shop),
+            Units = shop.Units,
+            SizeSystem = shop.SizeSystemShown,
+        };
+    }
+
+    /// <summary>Fittings that are open, the latest first.</summary>
+    public async Task<IReadOnlyList<FittingRow>> OpenAsync(int count, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        return await RowsAsync(db, db.Fittings.Where(row => row.ClosedAt == null), count, cancellationToken);
+    }
+
+    /// <summary>The fittings of one dancer, the latest first.</summary>
+    public async Task<IReadOnlyList<FittingRow>> OfDancerAsync(Guid dancerId, int count, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        return await RowsAsync(db, db.Fittings.Where(row => row.DancerId == dancerId), count, cancellationToken);
+    }
+
+    private static async Task<IReadOnlyList<FittingRow>> RowsAsync(ShopDbContext db, IQueryable<FittingRecord> fittings, int count, CancellationToken cancellationToken)
+    {
+        var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
+        var rows = await fittings.AsNoTracking().OrderByDescending(row => row.OpenedAt).Take(count).ToListAsync(cancellationToken);
+        var ids = rows.Select(row => row.Id).ToList();
+        var names = await db.Dancers.Where(row => rows.Select(fitting => fitting.DancerId).Contains(row.Id)).ToDictionaryAsync(row => row.Id, row => row.Name, cancellationToken);
+        var readings = await db.FittingReadings
+            .Where(row => ids.Contains(row.FittingId) && row.WithdrawnAt == null)
+            .GroupBy(row => row.FittingId)
+            .ToDictionaryAsync(group => group.Key, group => group.Count(), cancellationToken);
+        var result = new List<FittingRow>();
+        foreach (var row in rows)
+        {
+            result.Add(new FittingRow(
+                row.Id,
+                row.DancerId is { } dancerId ? names.GetValueOrDefault(dancerId, "") : "",
+                row.Kind,
+                row.OpenedAt,
+                row.ClosedAt,
+                readings.GetValueOrDefault(row.Id),
+                row.ClosedAt is null ? null : await DecisionAsync(db, row.Id, cancellationToken),
+                ShopTime.Of(shop)));
+        }
+
+        return result;
+    }
+
+    private static async Task<SeenDecision?> DecisionAsync(ShopDbContext db, Guid fittingId, CancellationToken cancellationToken)
+    {
+        var decision = await db.FittingDecisions.AsNoTracking()
+            .Where(row => row.FittingId == fittingId && row.WithdrawnAt == null)
+            .OrderByDescending(row => row.DecidedAt)
+            .FirstOrDefaultAsync(cancellationToken);
+        if (decision is null)
+        {
+            return null;
+        }
+
+        var pair = decision.SizeId is null ? null : await db.Items.Where(row => row.Id == decision.SizeId).Select(row => row.Name).SingleOrDefaultAsync(cancellationToken);
+        var paper = await db.Papers.Where(row => row.FittingId == fittingId).OrderByDescending(row => row.MadeAt).Select(row => (Guid?)row.Id).FirstOrDefaultAsync(cancellationToken);
+        return new SeenDecision(decision.Kind, decision.Reason, decision.Why, decision.DecidedAt, pair ?? "", paper);
+    }
+}
+
+/// <summary>One line of a list of fittings.</summary>
+public sealed record FittingRow(
+    Guid Id, string DancerName, string Kind, DateTimeOffset OpenedAt, DateTimeOffset? ClosedAt, int Readings, SeenDecision? Decision, ShopTime Time);

@@ -1,0 +1,13 @@
+namespace ShopFit.Web.Features.Fittings;
+
+/// <summary>Fittings: feet, shortlist, decision.</summary>
+public static class FittingsFeature
+{
+    public static IServiceCollection AddFittings(this IServiceCollection services) => services
+        .AddScoped<OpenFitting>()
+        .AddScoped<RecordReading>()
+        .AddScoped<WithdrawReading>()
+        .AddScoped<SetFittingStart>()
+        .AddScoped<DecideFitting>()
+        .AddScoped<FittingQueries>();
+}
