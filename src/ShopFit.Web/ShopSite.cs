@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.ResponseCompression;
 using MudBlazor.Services;
 using ShopFit.Web.App;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Features.Demo;
 using ShopFit.Web.Features.Fittings;
@@ -21,6 +22,7 @@ public static class ShopSite
         .AddLocalization()
         .AddData(folder)
         .AddPeople()
+        .AddCatalogue()
         .AddDemo()
         .AddSettings()
         .AddDancers()

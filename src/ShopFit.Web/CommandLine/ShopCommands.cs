@@ -37,6 +37,7 @@ public static class ShopCommands
         var root = new RootCommand("ShopFit: fits dancers with shoes, and keeps the shelf. Without a command it serves the shop.");
         ServeCommand.FillIn(root);
         root.Subcommands.Add(AddApiKeyCommand.Make());
+        root.Subcommands.Add(ImportCatalogueCommand.Make());
         return root;
     }
 

@@ -34,6 +34,11 @@ public sealed class ImportCatalogue(ShopWrites writes, TimeProvider clock)
             return new ImportOutcome.Refused(report);
         }
 
+        if (report.New + report.Changed > 0)
+        {
+            await StockMoves.RaiseVersionAsync(db, cancellationToken);
+        }
+
         var models = new ModelsOnFile(db, opening.Actor.ShopId, onFile);
         var placeId = comparison.New.Any(row => row.OnHand > 0)
             ? await StockMoves.UsualPlaceAsync(db, opening.Actor.ShopId, cancellationToken)

@@ -23,6 +23,7 @@ public static class StockMoves
     public static async Task<bool> TakeAsync(ShopDbContext db, StockMove move, Guid itemId, int quantity, CancellationToken cancellationToken)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(quantity, 1);
+        await RaiseVersionAsync(db, cancellationToken);
         var levels = await (
             from level in db.StockLevels
             join place in db.ShelfPlaces on level.PlaceId equals place.Id
@@ -56,6 +57,7 @@ public static class StockMoves
     public static async Task AddAsync(ShopDbContext db, StockMove move, Guid itemId, Guid placeId, int quantity, CancellationToken cancellationToken)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(quantity, 1);
+        await RaiseVersionAsync(db, cancellationToken);
         if (await db.StockLevels
             .Where(level => level.ItemId == itemId && level.PlaceId == placeId)
             .ExecuteUpdateAsync(row => row.SetProperty(stock => stock.OnHand, stock => stock.OnHand + quantity), cancellationToken) == 0)
@@ -73,6 +75,11 @@ public static class StockMoves
         await BulkRows.AddAsync(db, pieces.Select(piece => StockLevel.Of(Guid.CreateVersion7(), move.Actor.ShopId, piece.ItemId, placeId, piece.Quantity)), cancellationToken);
         await BulkRows.AddAsync(db, pieces.Select(piece => LineOf(move, piece.ItemId, placeId, piece.Quantity)), cancellationToken);
     }
+
+    /// <summary>Says that catalogue or stock changed: what others keep in memory of them is old from the commit on.</summary>
+    public static Task<int> RaiseVersionAsync(ShopDbContext db, CancellationToken cancellationToken) => db.Shops
+        .Where(shop => shop.Id == db.ShopId)
+        .ExecuteUpdateAsync(row => row.SetProperty(shop => shop.ShelfVersion, shop => shop.ShelfVersion + 1), cancellationToken);
 
     /// <summary>The place where stock goes when nobody named one: the first that sells, made where there is none.</summary>
     public static async Task<Guid> UsualPlaceAsync(ShopDbContext db, Guid shopId, CancellationToken cancellationToken)

@@ -1126,6 +1126,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<int>("ReturnDays")
                         .HasColumnType("INTEGER");
 
+                    b.Property<long>("ShelfVersion")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("SizeSystemShown")
                         .IsRequired()
                         .HasMaxLength(20)

@@ -1,0 +1,93 @@
+using System.Collections.Concurrent;
+using Microsoft.EntityFrameworkCore;
+using ShopFit.Fitting.Defaults;
+using ShopFit.Fitting.Measures;
+using ShopFit.Fitting.Scoring;
+using ShopFit.Fitting.Shoes;
+using ShopFit.Web.Data;
+using ShopFit.Web.Features.Settings;
+
+namespace ShopFit.Web.Features.Catalogue;
+
+/// <summary>Keeps the sizes of each shop in memory until catalogue, stock or fit numbers change, here or in another program.</summary>
+public sealed class ShoesInMemory
+{
+    private readonly ConcurrentDictionary<Guid, ShoesOnFile> _byShop = new();
+
+    /// <summary>The sizes as they are on file now.</summary>
+    /// <param name="db">An open context of the shop; inside an action it sees what the action did so far.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<ShoesOnFile> SeeAsync(ShopDbContext db, CancellationToken cancellationToken)
+    {
+        var shop = await db.Shops.Where(row => row.Id == db.ShopId).Select(row => new { row.ShelfVersion, row.FitOverridesJson }).SingleAsync(cancellationToken);
+        if (_byShop.TryGetValue(db.ShopId, out var kept) && kept.Version == shop.ShelfVersion && kept.FitOverridesJson == shop.FitOverridesJson)
+        {
+            return kept;
+        }
+
+        var read = await ReadAsync(db, shop.ShelfVersion, shop.FitOverridesJson, cancellationToken);
+
+        // An action that is undone later would leave here what never was: only what is committed is kept.
+        if (db.Database.CurrentTransaction is null)
+        {
+            _byShop[db.ShopId] = read;
+        }
+
+        return read;
+    }
+
+    private static async Task<ShoesOnFile> ReadAsync(ShopDbContext db, long version, string? fitOverridesJson, CancellationToken cancellationToken)
+    {
+        var numbers = FitNumbers.Over(FitDefaults.Standard, fitOverridesJson);
+        var places = await (
+            from level in db.StockLevels
+            join place in db.ShelfPlaces on level.PlaceId equals place.Id
+            where place.Sells && level.OnHand > level.Reserved
+            orderby place.Code
+            select new { level.ItemId, place.Code, Free = level.OnHand - level.Reserved }).ToListAsync(cancellationToken);
+        var placesOf = places.ToLookup(place => place.ItemId, place => new PairsAtPlace(place.Code, place.Free));
+        var rows = await (
+            from size in db.ShoeSizes.AsNoTracking()
+            join item in db.Items.AsNoTracking() on size.Id equals item.Id
+            join model in db.ShoeModels.AsNoTracking() on size.ModelId equals model.Id
+            join maker in db.Makers.AsNoTracking() on model.MakerId equals maker.Id
+            orderby item.Code
+            select new { Size = size, item.Code, item.PriceMinor, Model = model, Maker = maker.Name }).ToListAsync(cancellationToken);
+
+        return new ShoesOnFile(version, fitOverridesJson, numbers, [.. rows.Select(row => new ShoeDetails
+        {
+            SizeId = row.Size.Id,
+            Sku = row.Code,
+            Maker = row.Maker,
+            Model = row.Model.Name,
+            Kind = row.Model.Kind,
+            Construction = row.Model.Construction,
+            Discontinued = row.Model.Discontinued,
+            SizeSystem = row.Size.SizeSystem,
+            Size = row.Size.Size,
+            Label = SizeLabels.Of(row.Size.Size, row.Size.Width, row.Size.Option, row.Size.ShankName),
+            ShankName = row.Size.ShankName,
+            PriceMinor = row.PriceMinor,
+            LeadTimeDays = row.Size.LeadTimeDays,
+            Places = [.. placesOf[row.Size.Id]],
+            OnFile = new ShoeOnFile(row.Code, row.Model.MakerId.ToString(), row.Model.Id.ToString(), FormOf(row.Size, numbers), placesOf[row.Size.Id].Any()),
+        })]);
+    }
+
+    private static ShoeForm FormOf(ShoeSize size, FitDefaults numbers)
+    {
+        var form = size.Form;
+        var source = form.Source switch
+        {
+            "measured" => FormSource.Measured,
+            "maker" => FormSource.Maker,
+            _ => FormSource.Label,
+        };
+        var system = SizeSystem.Find(size.SizeSystem) ?? throw new InvalidOperationException($"Size {size.Id} is of an unknown size system.");
+        return ShoeForm.Of(
+            [form.LengthMm, form.BoxBreadthMm, form.BallGirthMm, form.HeelBreadthMm, form.CrownDepthMm, form.ToeSlopeMm, form.VampMm, form.ShankPoints],
+            source,
+            new SizeLabel(system, size.Size, form.WidthStep, form.BoxStep, form.VampStep, form.ShankPoints),
+            numbers);
+    }
+}

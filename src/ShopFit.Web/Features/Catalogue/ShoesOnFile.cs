@@ -1,0 +1,42 @@
+using ShopFit.Fitting.Defaults;
+using ShopFit.Fitting.Scoring;
+
+namespace ShopFit.Web.Features.Catalogue;
+
+/// <summary>Every size that can be had, as it was at one moment. Immutable, and shared by all who ask.</summary>
+public sealed class ShoesOnFile
+{
+    private readonly Dictionary<string, IReadOnlyList<ShoeOnFile>> _byKind;
+    private readonly Dictionary<string, ShoeDetails> _bySku;
+    private readonly Dictionary<Guid, ShoeDetails> _bySize;
+
+    internal ShoesOnFile(long version, string? fitOverridesJson, FitDefaults numbers, IReadOnlyList<ShoeDetails> shoes)
+    {
+        Version = version;
+        FitOverridesJson = fitOverridesJson;
+        Numbers = numbers;
+        _bySku = shoes.ToDictionary(shoe => shoe.Sku, StringComparer.Ordinal);
+        _bySize = shoes.ToDictionary(shoe => shoe.SizeId);
+
+        // A model that is made no longer can be fitted while a pair of it stands here.
+        _byKind = shoes.Where(shoe => !shoe.Discontinued || shoe.OnShelf > 0)
+            .GroupBy(shoe => shoe.Kind, StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => (IReadOnlyList<ShoeOnFile>)[.. group.Select(shoe => shoe.OnFile)], StringComparer.Ordinal);
+    }
+
+    /// <summary>The fit numbers by which their forms were worked out.</summary>
+    public FitDefaults Numbers { get; }
+
+    internal long Version { get; }
+
+    internal string? FitOverridesJson { get; }
+
+    /// <summary>All sizes of a kind that can be had, by code.</summary>
+    public IReadOnlyList<ShoeOnFile> OfKind(string kind) => _byKind.GetValueOrDefault(kind, []);
+
+    /// <summary>The size with that code, whether it can still be had or not; null where there is none.</summary>
+    public ShoeDetails? Find(string sku) => _bySku.GetValueOrDefault(sku);
+
+    /// <summary>The size with that key; null where there is none.</summary>
+    public ShoeDetails? Find(Guid sizeId) => _bySize.GetValueOrDefault(sizeId);
+}
