@@ -59,4 +59,43 @@ internal static class Vectors
 
         return lower;
     }
+
+    /// <summary>The inverse of a covariance (row-major), by its Cholesky factor.</summary>
+    public static double[] Inverse(ReadOnlySpan<double> covariance, int size)
+    {
+        double[] lower = Cholesky(covariance, size);
+        double[] root = new double[size * size];
+        for (int column = 0; column < size; column++)
+        {
+            root[(column * size) + column] = 1 / lower[(column * size) + column];
+            for (int i = column + 1; i < size; i++)
+            {
+                double sum = 0;
+                for (int k = column; k < i; k++)
+                {
+                    sum -= lower[(i * size) + k] * root[(k * size) + column];
+                }
+
+                root[(i * size) + column] = sum / lower[(i * size) + i];
+            }
+        }
+
+        double[] inverse = new double[size * size];
+        for (int i = 0; i < size; i++)
+        {
+            for (int j = 0; j <= i; j++)
+            {
+                double sum = 0;
+                for (int k = i; k < size; k++)
+                {
+                    sum += root[(k * size) + i] * root[(k * size) + j];
+                }
+
+                inverse[(i * size) + j] = sum;
+                inverse[(j * size) + i] = sum;
+            }
+        }
+
+        return inverse;
+    }
 }

@@ -60,7 +60,7 @@ public static class CriterionTables
         new("ball", -15, -5, 0, 10, 3),
         new("heel", -10, -4, -1, 7, 1),
         new("crown", -6, -2, 2, 7, 1),
-        new("taper", -12, -4, 4, 12, 1.5),
+        new("taper", -12, -4, 4, 12, 1.5) { TightIsAbove = true },
         new("vamp", -9, -2, 5, 13, 1.5),
         new("shank", -4, -1.5, 1.5, 4, 1.5),
         new("toe-line", -6, -2, double.PositiveInfinity, double.PositiveInfinity, 0.5),

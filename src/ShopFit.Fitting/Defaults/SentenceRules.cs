@@ -3,14 +3,23 @@ namespace ShopFit.Fitting.Defaults;
 /// <summary>When the sentences say likely, fairly sure and the like (cp).</summary>
 public sealed record SentenceRules
 {
-    /// <summary>"Very sure" while the 90 % interval is at most this many times as wide as the ideal band.</summary>
-    public double VerySure { get; init; } = 1;
+    /// <summary>"Very sure" while the 90 % interval is at most this share of the eases that fit.</summary>
+    public double VerySure { get; init; } = 0.5;
 
-    /// <summary>"Fairly sure" while it is at most this many times as wide; wider is "not sure".</summary>
-    public double FairlySure { get; init; } = 2;
+    /// <summary>"Fairly sure" while it is at most this share; wider is "not sure".</summary>
+    public double FairlySure { get; init; } = 1;
 
-    /// <summary>Part of the way from the ideal band to a limit up to which a place is only "a little" off.</summary>
-    public double ALittle { get; init; } = 0.5;
+    /// <summary>"About right" up to this far outside the ideal band, mm.</summary>
+    public double AboutRight { get; init; } = 0.5;
+
+    /// <summary>"A little" up to this far outside the ideal band, mm; further off, the millimetres are said.</summary>
+    public double ALittle { get; init; } = 1.5;
+
+    /// <summary>What a millimetre of the two above is for the shank, points.</summary>
+    public double PointsAMillimetre { get; init; } = 0.5;
+
+    /// <summary>A place stands out while its expected desirability is below this.</summary>
+    public double NothingStandsOut { get; init; } = 0.95;
 
     /// <summary>A fit is "likely" from this chance on.</summary>
     public double Likely { get; init; } = 0.6;

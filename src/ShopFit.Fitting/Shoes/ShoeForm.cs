@@ -54,24 +54,67 @@ public enum FormSource
 public sealed record SizeLabel(SizeSystem System, double Size, double WidthStep = 0, double BoxStep = 0, double VampStep = 0, double? ShankPoints = null);
 
 /// <summary>The inside of one size of one model: eight numbers and how they are known.</summary>
+/// <remarks>Immutable. A part that nobody measured follows from the label, and is as uncertain as a label.</remarks>
 public sealed class ShoeForm
 {
     /// <summary>How many parts a form has.</summary>
     public const int Parts = 8;
 
-    /// <summary>How the form is known.</summary>
-    public FormSource Source => throw new NotSupportedException("Not written yet.");
+    private readonly double[] _values;
+    private readonly FormSource[] _sources;
+
+    private ShoeForm(double[] values, FormSource[] sources)
+    {
+        _values = values;
+        _sources = sources;
+    }
+
+    /// <summary>How the form is known, where it is known best.</summary>
+    public FormSource Source => _sources.Min();
 
     /// <summary>A part, in mm (the shank in points).</summary>
-    public double this[FormPart part] => throw new NotSupportedException("Not written yet.");
+    public double this[FormPart part] => _values[(int)part];
+
+    /// <summary>How one part is known: parts that were missing come from the label.</summary>
+    public FormSource SourceOf(FormPart part) => _sources[(int)part];
 
     /// <summary>The form that a label alone implies.</summary>
-    public static ShoeForm FromLabel(SizeLabel label, FitDefaults defaults) => throw new NotSupportedException("Not written yet.");
+    /// <exception cref="ArgumentOutOfRangeException">The size lies outside its system.</exception>
+    public static ShoeForm FromLabel(SizeLabel label, FitDefaults defaults)
+    {
+        double length = label.System.FootLengthOf(label.Size).Value - defaults.Label.AllowanceOf(label.System.Id);
+        double[] values = new double[Parts];
+        foreach (var row in defaults.Label.Parts)
+        {
+            values[(int)row.Part] = row.Constant + (row.PerLength * length)
+                + (row.PerWidthStep * label.WidthStep) + (row.PerBoxStep * label.BoxStep) + (row.PerVampStep * label.VampStep);
+        }
+
+        values[(int)FormPart.Shank] = label.ShankPoints ?? values[(int)FormPart.Shank];
+        return new ShoeForm(values, [.. Enumerable.Repeat(FormSource.Label, Parts)]);
+    }
 
     /// <summary>A form with what is known of it; what is missing follows from the label.</summary>
     /// <param name="known">Eight values in the order of <see cref="FormPart"/>; null where missing.</param>
     /// <param name="source">How the known values are known.</param>
     /// <param name="label">The label.</param>
     /// <param name="defaults">The numbers of the shop.</param>
-    public static ShoeForm Of(IReadOnlyList<double?> known, FormSource source, SizeLabel label, FitDefaults defaults) => throw new NotSupportedException("Not written yet.");
+    /// <exception cref="ArgumentException">There are not eight values, or one is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The size lies outside its system.</exception>
+    public static ShoeForm Of(IReadOnlyList<double?> known, FormSource source, SizeLabel label, FitDefaults defaults)
+    {
+        if (known.Count != Parts || known.Any(value => value is { } number && !double.IsFinite(number)))
+        {
+            throw new ArgumentException($"A form has {Parts} values, each finite or missing.", nameof(known));
+        }
+
+        var fromLabel = FromLabel(label, defaults);
+        return new ShoeForm(
+            [.. known.Select((value, part) => value ?? fromLabel._values[part])],
+            [.. known.Select(value => value is null ? FormSource.Label : source)]);
+    }
+
+    /// <summary>The same form with each part changed by so much.</summary>
+    internal ShoeForm Changed(Func<FormPart, double> by) =>
+        new([.. _values.Select((value, part) => value + by((FormPart)part))], _sources);
 }

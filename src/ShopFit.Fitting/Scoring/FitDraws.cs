@@ -1,0 +1,106 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+using ShopFit.Fitting.Pads;
+using ShopFit.Fitting.Shoes;
+
+namespace ShopFit.Fitting.Scoring;
+
+/// <summary>Says for each draw whether some allowed set of pads makes a pair fit on both feet.</summary>
+/// <remarks>Works on blocks that stay in the nearest cache, four draws at a time. Not for several threads at once.</remarks>
+internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
+{
+    private const int Block = 256;
+    private const int Lanes = 4;
+
+    private readonly double[] _differences = new double[ShoeForm.Parts * Block];
+    private readonly int[] _parts = [.. model.Rows.Select(row => row.Part is { } part ? (int)part : -1)];
+    private readonly double[] _forms = new double[model.Count];
+
+    /// <summary>How many of some draws fit.</summary>
+    /// <param name="shoe">The pair.</param>
+    /// <param name="start">First draw, a multiple of four.</param>
+    /// <param name="count">How many, a multiple of four.</param>
+    /// <param name="fits">Where to write 1 for each draw that fits and 0 for others; may be empty.</param>
+    public int Count(ShoeNumbers shoe, int start, int count, Span<byte> fits)
+    {
+        for (int c = 0; c < _forms.Length; c++)
+        {
+            _forms[c] = _parts[c] < 0 ? 0 : shoe.Shoe.Form[(FormPart)_parts[c]];
+        }
+
+        int found = 0;
+        for (int from = start; from < start + count; from += Block)
+        {
+            int length = Math.Min(Block, start + count - from);
+            foreach (int part in _parts)
+            {
+                if (part >= 0)
+                {
+                    shoe.Difference(part, draws, from, _differences.AsSpan(part * Block, length));
+                }
+            }
+
+            found += CountBlock(from, length, fits.IsEmpty ? fits : fits.Slice(from - start, length));
+        }
+
+        return found;
+    }
+
+    private int CountBlock(int from, int length, Span<byte> fits)
+    {
+        ref double differences = ref MemoryMarshal.GetArrayDataReference(_differences);
+        int found = 0;
+        for (int i = 0; i < length; i += Lanes)
+        {
+            var both = Vector256<ulong>.AllBitsSet;
+            for (int foot = 0; foot < 2 && both != Vector256<ulong>.Zero; foot++)
+            {
+                var works = Vector256<ulong>.AllBitsSet;
+                for (int c = 0; c < _forms.Length; c++)
+                {
+                    ref double need = ref MemoryMarshal.GetReference(draws.Row((foot * _forms.Length) + c));
+                    var ease = Vector256.Create(_forms[c]) - Vector256.LoadUnsafe(ref need, (nuint)(from + i));
+                    if (_parts[c] >= 0)
+                    {
+                        ease += Vector256.LoadUnsafe(ref differences, (nuint)((_parts[c] * Block) + i));
+                    }
+
+                    works &= At(sets.Steps[c], ease);
+                    if (works == Vector256<ulong>.Zero)
+                    {
+                        break;
+                    }
+                }
+
+                both &= ~Vector256.Equals(works, Vector256<ulong>.Zero);
+            }
+
+            uint lanes = both.ExtractMostSignificantBits();
+            found += BitOperations.PopCount(lanes);
+            if (!fits.IsEmpty)
+            {
+                for (int lane = 0; lane < Lanes; lane++)
+                {
+                    fits[i + lane] = (byte)(lanes >> lane & 1);
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static Vector256<ulong> At(EaseSteps steps, Vector256<double> ease)
+    {
+        double[] from = steps.From;
+        ulong[] works = steps.Sets;
+        var result = Vector256<ulong>.Zero;
+        for (int step = 0; step < from.Length; step++)
+        {
+            var reached = Vector256.GreaterThanOrEqual(ease, Vector256.Create(from[step])).AsUInt64();
+            result = Vector256.ConditionalSelect(reached, Vector256.Create(works[step + 1]), result);
+        }
+
+        return result;
+    }
+}

@@ -1,0 +1,152 @@
+using ShopFit.Fitting.Beliefs;
+using ShopFit.Fitting.Feet;
+using ShopFit.Fitting.Pads;
+using ShopFit.Fitting.Shoes;
+
+namespace ShopFit.Fitting.Scoring;
+
+/// <summary>Keeps of the draws only those in which each pair said to fit fits, and each pair said not to fit does not.</summary>
+/// <remarks>
+/// "It fits" means with the pads that were stated; "it does not" means with no allowed set. What is left is
+/// no Gaussian; its draws are exact, and its mean and covariance serve where a Gaussian is asked for.
+/// </remarks>
+internal static class TriedVerdicts
+{
+    // Fewer draws than this say nothing reliable. Then what was said is nearly impossible, and the draws nearest to it are kept.
+    private const int Fewest = Draws.Count / 200;
+
+    public static (EaseBelief Belief, Draws Draws) Apply(ShortlistQuestion question, EaseBelief belief, Draws draws, PadSets sets)
+    {
+        var verdicts = question.TryOns.Where(tryOn => tryOn.Fits is not null).ToArray();
+        if (verdicts.Length == 0)
+        {
+            return (belief, draws);
+        }
+
+        using (draws)
+        {
+            var shoes = TriedShoes.Of(question);
+            double[] margins = new double[Draws.Count];
+            margins.AsSpan().Fill(double.PositiveInfinity);
+            double[] margin = new double[Draws.Count];
+            foreach (var verdict in verdicts)
+            {
+                var shoe = ShoeNumbers.Of(shoes[verdict.Sku], belief, question.Defaults);
+                double[][] stated = [.. Enum.GetValues<Side>().Select(foot => belief.Model.Criteria
+                    .Select(criterion => PadSets.ShiftOf(TriedShoes.PadsUnder(verdict, foot, question.Defaults), criterion.Id)).ToArray())];
+                Margins(belief.Model, shoe, draws, sets, verdict.Fits == true ? stated : null, question.Defaults.FitsFrom, margin);
+                for (int i = 0; i < margins.Length; i++)
+                {
+                    // A margin of exactly nothing still fits.
+                    double said = verdict.Fits == true ? margin[i] : margin[i] == 0 ? -double.Epsilon : -margin[i];
+                    margins[i] = Math.Min(margins[i], said);
+                }
+            }
+
+            int[] kept = [.. Enumerable.Range(0, Draws.Count).Where(i => margins[i] >= 0)];
+            if (kept.Length < Fewest)
+            {
+                kept = [.. Enumerable.Range(0, Draws.Count).OrderByDescending(i => margins[i]).Take(Fewest).Order()];
+            }
+
+            return (belief.With(MomentsOf(draws, kept, belief.All.Size)), draws.Picked(kept, belief.All.Size));
+        }
+    }
+
+    // By how many mm the worse foot is inside what fits: below zero it does not fit. With stated pads, or with the best allowed set.
+    private static void Margins(EaseModel model, ShoeNumbers shoe, Draws draws, PadSets sets, double[][]? stated, double fitsFrom, double[] margins)
+    {
+        int criteria = model.Count;
+        double[] differences = new double[ShoeForm.Parts * Draws.Count];
+        for (int part = 0; part < ShoeForm.Parts; part++)
+        {
+            shoe.Difference(part, draws, 0, differences.AsSpan(part * Draws.Count, Draws.Count));
+        }
+
+        (double From, double To)[] bands = [.. model.Criteria.Select(criterion => criterion.EasesOf(fitsFrom))];
+        double[] eases = new double[criteria];
+        for (int i = 0; i < margins.Length; i++)
+        {
+            double worse = double.PositiveInfinity;
+            for (int foot = 0; foot < 2; foot++)
+            {
+                for (int c = 0; c < criteria; c++)
+                {
+                    eases[c] = -draws.Row((foot * criteria) + c)[i];
+                    if (model.Rows[c].Part is { } part)
+                    {
+                        eases[c] += shoe.Shoe.Form[part] + differences[((int)part * Draws.Count) + i];
+                    }
+                }
+
+                double best = double.NegativeInfinity;
+                if (stated is not null)
+                {
+                    best = Slack(model, bands, eases, stated[foot], mayOnlyHelp: false);
+                }
+                else
+                {
+                    for (int set = 0; set < sets.Count; set++)
+                    {
+                        best = Math.Max(best, Slack(model, bands, eases, sets.Shifts.AsSpan(set * criteria, criteria), mayOnlyHelp: true));
+                    }
+                }
+
+                worse = Math.Min(worse, best);
+            }
+
+            margins[i] = worse;
+        }
+    }
+
+    private static double Slack(
+        EaseModel model, (double From, double To)[] bands, ReadOnlySpan<double> eases, ReadOnlySpan<double> shifts, bool mayOnlyHelp)
+    {
+        double slack = double.PositiveInfinity;
+        for (int c = 0; c < eases.Length; c++)
+        {
+            double ease = eases[c] + shifts[c];
+            slack = Math.Min(slack, Math.Min(ease - bands[c].From, bands[c].To - ease));
+            if (mayOnlyHelp && shifts[c] < 0)
+            {
+                slack = Math.Min(slack, eases[c] - model.Criteria[c].IdealFrom);
+            }
+        }
+
+        return slack;
+    }
+
+    private static Gaussian MomentsOf(Draws draws, int[] kept, int size)
+    {
+        double[] mean = new double[size];
+        double[] covariance = new double[size * size];
+        double[] centred = new double[size * kept.Length];
+        for (int row = 0; row < size; row++)
+        {
+            var values = draws.Row(row);
+            double sum = 0;
+            foreach (int i in kept)
+            {
+                sum += values[i];
+            }
+
+            mean[row] = sum / kept.Length;
+            for (int i = 0; i < kept.Length; i++)
+            {
+                centred[(row * kept.Length) + i] = values[kept[i]] - mean[row];
+            }
+        }
+
+        for (int row = 0; row < size; row++)
+        {
+            var left = centred.AsSpan(row * kept.Length, kept.Length);
+            for (int column = 0; column <= row; column++)
+            {
+                double product = Vectors.Dot(left, centred.AsSpan(column * kept.Length, kept.Length)) / kept.Length;
+                covariance[(row * size) + column] = covariance[(column * size) + row] = product;
+            }
+        }
+
+        return new Gaussian(mean, covariance);
+    }
+}
