@@ -7,7 +7,9 @@ using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Features.Demo;
 using ShopFit.Web.Features.Fittings;
+using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.People;
+using ShopFit.Web.Features.Sales;
 using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web;
@@ -23,6 +25,7 @@ public static class ShopSite
         .AddData(folder)
         .AddPeople()
         .AddCatalogue()
+        .AddSales()
         .AddDemo()
         .AddSettings()
         .AddDancers()
@@ -66,6 +69,7 @@ public static class ShopSite
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();
         app.MapHealth();
+        app.MapPapers();
         app.MapRazorComponents<App.App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -1,5 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using ShopFit.Fitting.Defaults;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web.Features.Catalogue;
 
@@ -10,8 +12,9 @@ public sealed class CheckCatalogue(IDbContextFactory<ShopDbContext> contexts)
     public async Task<CatalogueFile> ReadAsync(Guid shopId, Stream stream, CancellationToken cancellationToken)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellationToken);
-        var currency = await db.Shops.Where(shop => shop.Id == shopId).Select(shop => shop.Currency).SingleAsync(cancellationToken);
-        return await CatalogueFileReader.ReadAsync(stream, new CatalogueRules(currency, FootwearKinds.All), cancellationToken);
+        var shop = await db.Shops.Where(row => row.Id == shopId).Select(row => new { row.Currency, row.FitOverridesJson }).SingleAsync(cancellationToken);
+        var kinds = FitNumbers.Over(FitDefaults.Standard, shop.FitOverridesJson).Kinds.Select(kind => kind.Id).ToList();
+        return await CatalogueFileReader.ReadAsync(stream, new CatalogueRules(shop.Currency, kinds), cancellationToken);
     }
 
     /// <summary>Compares a file that was read with what is on file.</summary>

@@ -1,11 +1,9 @@
 namespace ShopFit.Web.Features.Catalogue;
 
-/// <summary>The kinds of footwear that are fitted, by the id that files and requests use.</summary>
+/// <summary>The kinds of footwear that a rule of the shop names. All kinds stand with the fit numbers.</summary>
 public static class FootwearKinds
 {
     public const string Pointe = "pointe";
 
-    public const string Soft = "soft";
-
-    public static IReadOnlyList<string> All { get; } = [Pointe, "demi-pointe", Soft, "jazz", "tap", "character"];
+    public const string DemiPointe = "demi-pointe";
 }

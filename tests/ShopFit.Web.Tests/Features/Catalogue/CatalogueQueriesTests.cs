@@ -50,7 +50,7 @@ public sealed class CatalogueQueriesTests : IAsyncLifetime
 
     private async Task ImportAsync(string text)
     {
-        var file = CatalogueFileReader.Read(Encoding.UTF8.GetBytes(text), new CatalogueRules("EUR", FootwearKinds.All));
+        var file = CatalogueFileReader.Read(Encoding.UTF8.GetBytes(text), new CatalogueRules("EUR", ["pointe", "jazz"]));
         Assert.IsType<ImportOutcome.Imported>(await new ImportCatalogue(_shop.Writes, _shop.Clock).RunAsync(_shop.Manager, Guid.CreateVersion7(), file, skipBad: false, Stop));
     }
 }

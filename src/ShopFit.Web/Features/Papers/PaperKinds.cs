@@ -1,0 +1,7 @@
+namespace ShopFit.Web.Features.Papers;
+
+/// <summary>The papers that are kept as facts and drawn again.</summary>
+public static class PaperKinds
+{
+    public const string TakeHomeSheet = "take-home-sheet";
+}

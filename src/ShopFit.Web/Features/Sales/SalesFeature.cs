@@ -1,0 +1,8 @@
+namespace ShopFit.Web.Features.Sales;
+
+public static class SalesFeature
+{
+    /// <summary>Selling, and what was sold.</summary>
+    public static IServiceCollection AddSales(this IServiceCollection services) => services
+        .AddScoped<SellFitting>();
+}

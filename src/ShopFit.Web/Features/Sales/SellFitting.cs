@@ -1,0 +1,146 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Microsoft.EntityFrameworkCore;
+using ShopFit.Fitting.Scoring;
+using ShopFit.Web.Data;
+using ShopFit.Web.Features.Catalogue;
+using ShopFit.Web.Features.Fittings;
+using ShopFit.Web.Features.Papers;
+using ShopFit.Web.Features.People;
+using ShopFit.Web.Features.Shelf;
+
+namespace ShopFit.Web.Features.Sales;
+
+/// <summary>Sells the pair of a fitting with its pads and the rest of the bag, and closes the fitting with its sheet.</summary>
+/// <remarks>All of it is one transaction: the shelf goes down and the sale stands, or neither happens.</remarks>
+public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, TimeProvider clock)
+{
+    private static readonly JsonSerializerOptions Format = new(JsonSerializerDefaults.Web)
+    {
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+    };
+
+    public Task<SellFittingOutcome> RunAsync(Actor actor, Guid commandId, SellFittingRequest request, CancellationToken cancellationToken) =>
+        writes.RunAsync<SellFittingOutcome>(
+            actor,
+            commandId,
+            nameof(SellFitting),
+            (db, stop) => ApplyAsync(db, actor, commandId, request, stop),
+            cancellationToken);
+
+    /// <summary>Sells in the transaction of an action.</summary>
+    internal async Task<SellFittingOutcome> ApplyAsync(ShopDbContext db, Actor actor, Guid commandId, SellFittingRequest request, CancellationToken cancellationToken)
+    {
+        var fitting = await db.Fittings.SingleOrDefaultAsync(row => row.Id == request.FittingId, cancellationToken);
+        if (fitting is null)
+        {
+            return new SellFittingOutcome.Invalid(SellProblem.FittingMissing);
+        }
+
+        if (!fitting.IsDraft)
+        {
+            return new SellFittingOutcome.AlreadyClosed();
+        }
+
+        var shoes = await shoesInMemory.SeeAsync(db, cancellationToken);
+        var pair = shoes.Find(request.SizeId);
+        if (Check(fitting, shoes, pair, request) is { } refused)
+        {
+            return refused;
+        }
+
+        var now = clock.GetUtcNow();
+        var question = (await FittingQuestion.LoadAsync(db, shoes, fitting.Id, cancellationToken))!;
+        var fit = ChosenFit.Of(Shortlist.Judge(question.Question, pair!.OnFile), request.Pads, shoes.Numbers);
+        var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == actor.ShopId, cancellationToken);
+
+        var bag = await SaleBag.PackAsync(db, shop, pair, request, cancellationToken);
+        if (bag.Refused is not null)
+        {
+            return bag.Refused;
+        }
+
+        var saleId = Guid.CreateVersion7(now);
+        var lines = bag.Lines.Select(line => line.ToSaleLine(actor.ShopId, saleId)).ToList();
+        db.Sales.Add(Sale.Of(saleId, actor, fitting.Id, fitting.DancerId, now, shop.Currency, lines.Sum(line => line.TotalMinor), lines.Sum(line => line.TaxMinor)));
+        db.SaleLines.AddRange(lines);
+
+        var move = new StockMove(actor, commandId, now, LedgerReasons.Sold, saleId);
+        foreach (var line in bag.Lines.Where(line => line.Item.TracksStock))
+        {
+            if (!await StockMoves.TakeAsync(db, move, line.Item.Id, line.Quantity, cancellationToken))
+            {
+                return new SellFittingOutcome.Gone(line.Item.Code, line.Item.Name);
+            }
+        }
+
+        var padsJson = PadsAsJson.Write(request.Pads);
+        db.FittingDecisions.Add(FittingDecision.Of(
+            Guid.CreateVersion7(now), actor, fitting.Id, now, DecisionKinds.Sold, "", pair.SizeId, padsJson, request.AdviceNote ?? "", request.OverruleReason ?? ""));
+        db.FittingSnapshots.Add(FittingSnapshot.Of(
+            Guid.CreateVersion7(now), actor.ShopId, fitting.Id, shoes.Numbers.Fingerprint(), offsetsVersion: 0, fit.ChanceOfFit, fit.Score, padsJson, CriteriaJson(fit)));
+        fitting.Close(now);
+
+        var dancer = fitting.DancerId is null ? null : await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == fitting.DancerId, cancellationToken);
+        var sheet = TakeHomeSheetFacts.Of(new SoldFitting
+        {
+            Fitting = fitting,
+            Dancer = dancer,
+            Shop = shop,
+            Fitter = actor.Name,
+            At = now,
+            Pair = pair,
+            Fit = fit,
+            Pads = request.Pads,
+            Feet = question.Belief.Now.Belief,
+            PairsTried = question.Question.TryOns.Select(tryOn => tryOn.Sku).Append(pair.Sku).Distinct(StringComparer.Ordinal).Count(),
+            SewnByShop = bag.Lines.Any(line => line.Item.Category == ItemCategories.Service),
+            FitterDecided = string.Join(' ', new[] { request.OverruleReason?.Trim(), request.AdviceNote?.Trim() }.Where(note => !string.IsNullOrEmpty(note))),
+            Numbers = shoes.Numbers,
+        });
+        var paper = Paper.Of(Guid.CreateVersion7(now), actor, PaperKinds.TakeHomeSheet, fitting.Id, saleId, now, sheet.FormatVersion, JsonSerializer.Serialize(sheet));
+        db.Papers.Add(paper);
+        return new SellFittingOutcome.Sold(saleId, paper.Id);
+    }
+
+    private static SellFittingOutcome? Check(FittingRecord fitting, ShoesOnFile shoes, ShoeDetails? pair, SellFittingRequest request)
+    {
+        if (pair is null)
+        {
+            return new SellFittingOutcome.Invalid(SellProblem.PairMissing);
+        }
+
+        if (pair.Kind != fitting.Kind)
+        {
+            return new SellFittingOutcome.Invalid(SellProblem.OtherKind, pair.Sku);
+        }
+
+        if (PointeAge.IsForLater(pair.Kind, fitting.AgeYears))
+        {
+            return new SellFittingOutcome.NotAllowed(SellRefusal.ForLater);
+        }
+
+        if (fitting.SkinBroken)
+        {
+            return new SellFittingOutcome.NotAllowed(SellRefusal.SkinBroken);
+        }
+
+        if (request.Pads.FirstOrDefault(pad => shoes.Numbers.FindPad(pad.Pad) is null) is { } unknown)
+        {
+            return new SellFittingOutcome.Invalid(SellProblem.PadUnknown, unknown.Pad);
+        }
+
+        if (request.Pads.Distinct().Count() < request.Pads.Count)
+        {
+            return new SellFittingOutcome.Invalid(SellProblem.PadTwice);
+        }
+
+        return (request.OverruleReason?.Length ?? 0) > SellFittingRequest.LongestNote || (request.AdviceNote?.Length ?? 0) > SellFittingRequest.LongestNote
+            ? new SellFittingOutcome.Invalid(SellProblem.NoteTooLong)
+            : null;
+    }
+
+    private static string CriteriaJson(PairFit fit) => JsonSerializer.Serialize(
+        fit.Criteria.Select(place => new { place.Foot, Criterion = place.Criterion.Id, place.Ease, place.Low, place.High, place.Desirability }),
+        Format);
+}

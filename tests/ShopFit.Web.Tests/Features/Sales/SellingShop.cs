@@ -1,0 +1,143 @@
+using System.Text;
+using Microsoft.EntityFrameworkCore;
+using ShopFit.Fitting.Beliefs;
+using ShopFit.Fitting.Feet;
+using ShopFit.Fitting.Scoring;
+using ShopFit.Web.Features.Catalogue;
+using ShopFit.Web.Features.Dancers;
+using ShopFit.Web.Features.Fittings;
+using ShopFit.Web.Features.Settings;
+using ShopFit.Web.Features.Shelf;
+using ShopFit.Web.Support;
+
+namespace ShopFit.Web.Features.Sales;
+
+/// <summary>A shop with two models, pads and ribbon on the shelf, and a dancer of thirteen with a fitting open.</summary>
+internal sealed class SellingShop : IAsyncDisposable
+{
+    private SellingShop(TestShop shop)
+    {
+        Shop = shop;
+        Sell = new SellFitting(shop.Writes, Shoes, shop.Clock);
+    }
+
+    public TestShop Shop { get; }
+
+    public ShoesInMemory Shoes { get; } = new();
+
+    public SellFitting Sell { get; }
+
+    public Guid FittingId { get; private set; }
+
+    public Item Ribbon { get; private set; } = null!;
+
+    public Item Sewing { get; private set; } = null!;
+
+    public Item HeelCushion { get; private set; } = null!;
+
+    public static async Task<SellingShop> OpenAsync()
+    {
+        var selling = new SellingShop(await TestShop.OpenAsync());
+        await selling.ImportAsync("""
+            sku,maker,model,kind,sizeSystem,size,priceMinor,currency,onHand,leadTimeDays
+            W-38,Aldergate,Wren,pointe,eu,38,8950,EUR,1,28
+            W-39,Aldergate,Wren,pointe,eu,39,8950,EUR,0,28
+            F-38,Brackwater,Finch,pointe,eu,38.5,,,1,
+            J-38,Brackwater,Robin,jazz,eu,38,5000,EUR,1,
+            """);
+        var shop = selling.Shop;
+        var place = await selling.PlaceIdAsync();
+        selling.HeelCushion = await selling.HasAsync("P-1", "Heel cushion", ItemCategories.Pads, 650, place, 5, padId: "heel-cushion");
+        selling.Ribbon = await selling.HasAsync("R-1", "Satin ribbon", ItemCategories.Ribbon, 480, place, 5);
+        selling.Sewing = await shop.HasAsync(Item.Of(Guid.CreateVersion7(), shop.ShopId, "S-1", "Sewing", ItemCategories.Service, 1500, tracksStock: false));
+        await shop.HasAsync(TaxRate.Of(Guid.CreateVersion7(), shop.ShopId, ItemCategories.Shoes, 2_000));
+        await shop.HasAsync(TaxRate.Of(Guid.CreateVersion7(), shop.ShopId, ItemCategories.Pads, 500));
+        selling.FittingId = await selling.OpenFittingAsync(ageYears: 13.2);
+        return selling;
+    }
+
+    public async Task<Guid> OpenFittingAsync(double? ageYears, string kind = "pointe", bool skinBroken = false)
+    {
+        var dancer = Dancer.Of(Guid.CreateVersion7(), Shop.ShopId, "Tilly Fernsby-Quoin");
+        dancer.Describe("Tilly Fernsby-Quoin", "", new DateOnly(2013, 1, 2), Sex.Female, "Larch", "Ms Oakes");
+        await Shop.HasAsync(dancer);
+        var fitting = FittingRecord.Of(Guid.CreateVersion7(), Shop.Fitter, dancer.Id, kind, Shop.Clock.GetUtcNow(), ageYears, Sex.Female);
+        fitting.Start(firstPair: true, soreLeft: false, soreRight: false, skinBroken);
+        await Shop.HasAsync(fitting);
+        foreach (var foot in new[] { Side.Left, Side.Right })
+        {
+            await Shop.HasAsync(FittingReading.Of(Guid.CreateVersion7(), Shop.Fitter, fitting.Id, Shop.Clock.GetUtcNow(), foot, "length", 237, ReadingUnit.Millimetres));
+            await Shop.HasAsync(FittingReading.Of(Guid.CreateVersion7(), Shop.Fitter, fitting.Id, Shop.Clock.GetUtcNow(), foot, "ball-breadth", 89, ReadingUnit.Millimetres));
+        }
+
+        return fitting.Id;
+    }
+
+    public async Task<SellFittingRequest> RequestAsync(string sku, IReadOnlyList<PadUnderFoot>? pads = null, IReadOnlyList<SaleExtra>? extras = null, Guid? fittingId = null)
+    {
+        await using var db = Shop.CreateDbContext();
+        var sizeId = await db.Items.Where(item => item.Code == sku).Select(item => item.Id).SingleAsync(TestContext.Current.CancellationToken);
+        return new SellFittingRequest(fittingId ?? FittingId, sizeId, pads ?? [], extras ?? []);
+    }
+
+    public Task<SellFittingOutcome> SellAsync(SellFittingRequest request, Guid? commandId = null) =>
+        Sell.RunAsync(Shop.Fitter, commandId ?? Guid.CreateVersion7(), request, TestContext.Current.CancellationToken);
+
+    public async Task<int> OnHandAsync(string code)
+    {
+        await using var db = Shop.CreateDbContext();
+        return await (from level in db.StockLevels join item in db.Items on level.ItemId equals item.Id where item.Code == code select level.OnHand).SumAsync(TestContext.Current.CancellationToken);
+    }
+
+    /// <summary>How many rows a sale writes stand in the shop.</summary>
+    public async Task<(int Sales, int Lines, int Sold, int Decisions, int Snapshots, int Papers)> RowsAsync()
+    {
+        var stop = TestContext.Current.CancellationToken;
+        await using var db = Shop.CreateDbContext();
+        return (
+            await db.Sales.CountAsync(stop),
+            await db.SaleLines.CountAsync(stop),
+            await db.LedgerLines.CountAsync(line => line.Reason == LedgerReasons.Sold, stop),
+            await db.FittingDecisions.CountAsync(stop),
+            await db.FittingSnapshots.CountAsync(stop),
+            await db.Papers.CountAsync(stop));
+    }
+
+    public async Task AddStockAsync(Guid itemId, int quantity)
+    {
+        var placeId = await PlaceIdAsync();
+        var commandId = Guid.CreateVersion7();
+        await Shop.Writes.RunAsync(
+            Shop.Fitter,
+            commandId,
+            "Add",
+            async (db, stop) =>
+            {
+                await StockMoves.AddAsync(db, new StockMove(Shop.Fitter, commandId, Shop.Clock.GetUtcNow(), LedgerReasons.Opening), itemId, placeId, quantity, stop);
+                return "added";
+            },
+            TestContext.Current.CancellationToken);
+    }
+
+    public ValueTask DisposeAsync() => Shop.DisposeAsync();
+
+    public async Task<Item> HasAsync(string code, string name, string category, long price, Guid placeId, int onHand, string? padId = null)
+    {
+        var item = await Shop.HasAsync(Item.Of(Guid.CreateVersion7(), Shop.ShopId, code, name, category, price, padId: padId));
+        await Shop.HasAsync(StockLevel.Of(Guid.CreateVersion7(), Shop.ShopId, item.Id, placeId, onHand));
+        return item;
+    }
+
+    public async Task<Guid> PlaceIdAsync()
+    {
+        await using var db = Shop.CreateDbContext();
+        return await db.ShelfPlaces.Select(place => place.Id).SingleAsync(TestContext.Current.CancellationToken);
+    }
+
+    private async Task ImportAsync(string text)
+    {
+        var file = CatalogueFileReader.Read(Encoding.UTF8.GetBytes(text), new CatalogueRules("EUR", ["pointe", "jazz"]));
+        Assert.IsType<ImportOutcome.Imported>(await new ImportCatalogue(Shop.Writes, Shop.Clock)
+            .RunAsync(Shop.Manager, Guid.CreateVersion7(), file, skipBad: false, TestContext.Current.CancellationToken));
+    }
+}
