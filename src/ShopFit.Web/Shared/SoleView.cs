@@ -10,11 +10,8 @@ namespace ShopFit.Web.Shared;
 /// <param name="Shape">The foot as it is believed to be.</param>
 public sealed record SoleView(Side Foot, FootShape Shape)
 {
-    /// <summary>The same foot at the small end of what is believed.</summary>
-    public FootShape? Smallest { get; init; }
-
-    /// <summary>The same foot at the large end of what is believed.</summary>
-    public FootShape? Largest { get; init; }
+    /// <summary>How far off each of its measures may be (standard deviations, mm); null: not drawn.</summary>
+    public FootShape? Deviations { get; init; }
 
     /// <summary>The length as it is written at the toes; null: not written.</summary>
     public string? LengthText { get; init; }

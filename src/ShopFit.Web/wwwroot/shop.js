@@ -47,3 +47,11 @@ lost?.addEventListener('click', async event => {
     location.reload();
   }
 });
+
+// A number is retyped, not edited: what stands in the field is selected, so that typing replaces it.
+document.addEventListener('focusin', event => {
+  if (event.target.matches?.('[data-select-on-focus]')) event.target.select();
+});
+
+// Coming back to a page that another tablet may have changed: it looks again by itself.
+addEventListener('focus', () => document.querySelector('[data-refresh]')?.click());

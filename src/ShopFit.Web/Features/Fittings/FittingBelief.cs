@@ -47,7 +47,14 @@ public sealed class FittingBelief
         return new(before, evidence.Today, defaults);
     }
 
+    /// <summary>Today's readings that are hard to believe, each with its row. Every one is kept; it is asked for once more.</summary>
+    public IReadOnlyList<DoubtedReading> Doubts(SeenFitting fitting) =>
+        [.. Now.Doubts.Where(doubt => doubt.Index < fitting.Readings.Count).Select(doubt => new DoubtedReading(fitting.Readings[doubt.Index], doubt))];
+
     /// <summary>What would be believed if this were read too: for drawing what is being typed.</summary>
     /// <exception cref="ArgumentException">The reading has a problem.</exception>
     public FeetBelief With(Reading reading) => Before.After([.. _today, reading], _defaults).Belief;
 }
+
+/// <summary>A reading and why it is hard to believe.</summary>
+public sealed record DoubtedReading(SeenReading Reading, DoubtfulReading Doubt);

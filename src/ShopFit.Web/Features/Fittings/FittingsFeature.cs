@@ -9,5 +9,6 @@ public static class FittingsFeature
         .AddScoped<WithdrawReading>()
         .AddScoped<SetFittingStart>()
         .AddScoped<DecideFitting>()
+        .AddScoped<FeetQueries>()
         .AddScoped<FittingQueries>();
 }
