@@ -29,7 +29,7 @@ public class PadPlacesTests
                 // Half a millimetre: less than the line of the shoe is broad.
                 Assert.All(polygon, point => Assert.InRange(Polygon.DistanceOutside(point, shoe), 0, 0.5));
             });
-        }, iter: 300);
+        }, iter: 100);
 
     [Fact]
     public void A_pad_of_the_shops_own_has_no_known_place() => Assert.Empty(PadPlaces.Of("sheepskin", Plain));
