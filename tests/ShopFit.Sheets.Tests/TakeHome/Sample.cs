@@ -41,15 +41,15 @@ internal static class Sample
 
     public static SheetPad Pad(int number, Side foot, string id) => id switch
     {
-        "joint-cushion" => Pad(number, foot, id, "joint cushion", "at both sides of the joints", PadPlace.JointSides),
-        "first-toe-lift" => Pad(number, foot, id, "first-toe lift", "under the tip of the big toe", PadPlace.BigToe),
-        "second-toe-hollow" => Pad(number, foot, id, "cushion with a hollow", "under the tips of the toes", PadPlace.SecondToe),
-        "toe-cap" => Pad(number, foot, id, "soft cap", "over all toes", PadPlace.AllToes),
-        "heel-cushion" => Pad(number, foot, id, "heel cushion", "at the back of the heel", PadPlace.HeelBack),
-        "toe-cushion" => Pad(number, foot, id, "toe cushion", "at the sides of the toes", PadPlace.ToeSides),
-        "loose-wool" => Pad(number, foot, id, "loose wool", "thin, over the tips of the toes", PadPlace.ToeTips),
-        "toe-spacer" => Pad(number, foot, id, "toe spacer", "between the first two toes", PadPlace.BetweenToes),
-        _ => Pad(number, foot, id, id, "where the fitter showed you", PadPlace.NotDrawn),
+        "joint-cushion" => Pad(number, foot, id, "joint cushion", "both sides of the joints"),
+        "first-toe-lift" => Pad(number, foot, id, "first-toe lift", "under the tip of the big toe"),
+        "second-toe-hollow" => Pad(number, foot, id, "cushion with a hollow", "under the tips of the toes"),
+        "toe-cap" => Pad(number, foot, id, "soft cap", "over all toes"),
+        "heel-cushion" => Pad(number, foot, id, "heel cushion", "at the back of the heel"),
+        "toe-cushion" => Pad(number, foot, id, "toe cushion", "at the sides of the toes"),
+        "loose-wool" => Pad(number, foot, id, "loose wool", "thin, over the tips of the toes"),
+        "toe-spacer" => Pad(number, foot, id, "toe spacer", "between the first two toes"),
+        _ => Pad(number, foot, id, id, "where the fitter showed you"),
     };
 
     public static SheetCriterion Row(string id, string name, (double Ease, double OnStrip, string Sentence) left, (double Ease, double OnStrip, string Sentence) right) =>
@@ -66,6 +66,6 @@ internal static class Sample
         Sentence = at.Sentence,
     };
 
-    private static SheetPad Pad(int number, Side foot, string id, string name, string where, PadPlace place) =>
-        new() { Number = number, Foot = foot, Id = id, Name = name, Where = where, Place = place };
+    private static SheetPad Pad(int number, Side foot, string id, string name, string where) =>
+        new() { Number = number, Foot = foot, Id = id, Name = name, Where = where };
 }

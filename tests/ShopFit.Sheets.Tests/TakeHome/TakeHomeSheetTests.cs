@@ -26,7 +26,6 @@ public class TakeHomeSheetTests
         Assert.Equal(1, (int)stored["FormatVersion"]!);
         Assert.Equal("Letter", (string)stored["Paper"]!);
         Assert.Equal("Left", (string)stored["Pads"]![0]!["Foot"]!);
-        Assert.Equal("JointSides", (string)stored["Pads"]![0]!["Place"]!);
         Assert.Equal("2026-11-25", (string)stored["Date"]!);
     }
 }
