@@ -10,7 +10,7 @@ internal sealed class FramedBlock(Block inside, double lineWidth, string? word =
     private const double WordSize = 21;
     private const double Gap = 12;
     private const double AcrossPadding = 11;
-    private const double DownPadding = 7;
+    private const double DownPadding = 6;
 
     public override double Height(Typesetter type, double width) => inside.Height(type, InsideWidth(type, width)) + 2 * DownPadding;
 

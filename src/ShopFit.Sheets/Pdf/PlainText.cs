@@ -34,10 +34,16 @@ internal static class PlainText
             return element[0] is NoBreakSpace or NarrowNoBreakSpace ? NoBreakSpace.ToString() : " ";
         }
 
-        return element.EnumerateRunes().All(rune => !Rune.IsControl(rune) && InterFonts.Coverage.Covers(rune) && Rune.GetUnicodeCategory(rune) != UnicodeCategory.Format)
-            ? element
+        // An accent without a letter would be drawn over whatever stands before it.
+        var alone = Rune.GetUnicodeCategory(element.EnumerateRunes().First()) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.SpacingCombiningMark;
+        return char.IsWhiteSpace(element[0]) ? $" {Mark}"
+            : !alone && element.EnumerateRunes().All(HasShape) ? element
             : Mark.ToString();
     }
+
+    // A mark that goes round a letter is drawn beside it by a font that cannot place it.
+    private static bool HasShape(Rune rune) =>
+        InterFonts.Coverage.Covers(rune) && !Rune.IsControl(rune) && Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Format or UnicodeCategory.EnclosingMark);
 
     // Normalising refuses half a pair.
     private static string WithoutLoneSurrogates(string text)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 
@@ -77,19 +78,20 @@ internal sealed class Typesetter : IDisposable
 
     public void Dispose() => _ruler.Dispose();
 
+    // A letter stays with the accents over it.
     private IEnumerable<string> Pieces(string word, double size, bool bold, double width)
     {
-        while (Width(word, size, bold) > width && word.Length > 1)
+        while (Width(word, size, bold) > width && StringInfo.ParseCombiningCharacters(word) is { Length: > 1 } starts)
         {
-            int low = 1, high = word.Length - 1;
+            int low = 1, high = starts.Length - 1;
             while (low < high)
             {
                 var middle = (low + high + 1) / 2;
-                (low, high) = Width(word[..middle], size, bold) <= width ? (middle, high) : (low, middle - 1);
+                (low, high) = Width(word[..starts[middle]], size, bold) <= width ? (middle, high) : (low, middle - 1);
             }
 
-            yield return word[..low];
-            word = word[low..];
+            yield return word[..starts[low]];
+            word = word[starts[low]..];
         }
 
         yield return word;

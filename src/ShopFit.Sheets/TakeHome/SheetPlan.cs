@@ -11,14 +11,13 @@ internal sealed class SheetPlan
     private const double ColumnGap = 15;
     private const double LeastSolesColumn = 152;
     private const double FitGap = 16;
-    private const double RowGap = 3;
     private const double TitleSize = 25;
     private const double LeastTitleSize = 14;
     private const double PairSize = 15;
     private const double HeadingSize = 13;
 
     /// <summary>From roomy to tight; the first that holds everything on one page is taken.</summary>
-    private static readonly Spacing[] Spacings = [.. new[] { 244.0, 226, 208, 190, 176 }.Select(high => new Spacing(high, 8, 11, 172)), .. new[] { 176.0, 162, 148 }.Select(high => new Spacing(high, 5, 7, 146))];
+    private static readonly Spacing[] Spacings = [.. new[] { 244.0, 226, 208, 190, 176 }.Select(high => new Spacing(high, 8, 11, 3, 172)), .. new[] { 176.0, 162, 148 }.Select(high => new Spacing(high, 5, 7, 1.5, 130))];
 
     private readonly TakeHomeSheet _sheet;
     private readonly SheetText _text;
@@ -72,14 +71,14 @@ internal sealed class SheetPlan
         ? new FramedBlock(new Paragraph([new TextRun(_text.Words["FirstPairHeading"], Bold: true), first]), 1.2)
         : null;
 
-    private Stack Strips()
+    private Stack Strips(Spacing spacing)
     {
         var blocks = new List<(Block, double)> { (Paragraph.Heading(_text.Words["FitHeading"], 2, HeadingSize), 0) };
         // Strips that share the words at their ends stand together over those words.
         foreach (var group in _sheet.Criteria.GroupBy(row => _text.Ends(row.Id)))
         {
-            blocks.AddRange(group.Select(row => ((Block)new StripRow(_text, row), RowGap)));
-            blocks.Add((new StripEnds(group.Key), 1));
+            blocks.AddRange(group.Select(row => ((Block)new StripRow(_text, row), spacing.Rows)));
+            blocks.Add((new StripEnds(group.Key, _text.EndsInWords(group.Key)), 1));
         }
 
         return new Stack(blocks);
@@ -105,16 +104,16 @@ internal sealed class SheetPlan
     {
         var soles = new SolesDrawing(_sheet, _text, spacing.SolesHeight);
         return new[] { (true, true), (true, false), (false, true), (false, false) }
-            .Select(choice => Fit(soles, padsUnderSoles: choice.Item1, wordsUnderStrips: choice.Item2))
+            .Select(choice => Fit(soles, Strips(spacing), padsUnderSoles: choice.Item1, wordsUnderStrips: choice.Item2))
             .MinBy(fit => fit.Height(_type, _paper.InnerWidth))!;
     }
 
-    private Stack Fit(SolesDrawing soles, bool padsUnderSoles, bool wordsUnderStrips)
+    private Stack Fit(SolesDrawing soles, Stack strips, bool padsUnderSoles, bool wordsUnderStrips)
     {
         var solesWidth = Math.Max(LeastSolesColumn, soles.FittingWidth);
         var words = Stack.Of(5, Words());
         var left = Stack.Of(6, soles, padsUnderSoles ? Pads() : null);
-        var right = wordsUnderStrips ? new Stack([(Strips(), 0), (words, 7)]) : Strips();
+        var right = wordsUnderStrips ? new Stack([(strips, 0), (words, 7)]) : strips;
         var below = new List<(Block, double)> { (new Columns([(left, solesWidth), (right, _paper.InnerWidth - FitGap - solesWidth)], FitGap), 0) };
         if (!padsUnderSoles)
         {
@@ -209,7 +208,7 @@ internal sealed class SheetPlan
     {
         Block? left = Stack.Of(Spacings[0].Sections,
         [
-            Header(), Stop(), FirstPair(), new SolesDrawing(_sheet, _text, Spacings[^1].SolesHeight), Pads(), Strips(), .. Words(), .. Sections(Spacings[0]), Footer(),
+            Header(), Stop(), FirstPair(), new SolesDrawing(_sheet, _text, Spacings[^1].SolesHeight), Pads(), Strips(Spacings[0]), .. Words(), .. Sections(Spacings[0]), Footer(),
         ]);
         var room = _paper.InnerHeight - PageLine(1, 1).Height(_type, _paper.InnerWidth) - 6;
         while (left is not null)
@@ -286,5 +285,6 @@ internal sealed record PlacedBlock(Block Block, double X, double Y, double Width
 /// <param name="SolesHeight">How high the soles are drawn.</param>
 /// <param name="Blocks">Between the parts of the page.</param>
 /// <param name="Sections">Between two sections of a column.</param>
+/// <param name="Rows">Between two strips.</param>
 /// <param name="PictureWidth">The widest that the picture of the sewing is drawn.</param>
-internal sealed record Spacing(double SolesHeight, double Blocks, double Sections, double PictureWidth);
+internal sealed record Spacing(double SolesHeight, double Blocks, double Sections, double Rows, double PictureWidth);

@@ -127,6 +127,10 @@ internal sealed class SheetText(TakeHomeSheet sheet, SheetWords words)
         _ => (words["EndTight"], words["EndRight"], words["EndLoose"]),
     };
 
+    public string EndsInWords((string Low, string Middle, string High) ends) => ends.Middle.Length == 0
+        ? words.Filled("StripTwoEnds", ends.Low, ends.High)
+        : words.Filled("StripEnds", ends.Low, ends.Middle, ends.High);
+
     private static string? Blank(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
 
     private string Shop => string.Join(", ", new[] { sheet.Shop.Name, sheet.Shop.Address, sheet.Shop.Contact }.Select(Blank).OfType<string>()) + ".";

@@ -46,9 +46,10 @@ internal sealed class SolesDrawing(TakeHomeSheet sheet, SheetText text, double h
         var scale = Math.Min(ScaleByHeight, (box.Width - Between - 2) / BothAcross);
         var heels = box.Y + height - 1;
         var middle = box.X + box.Width / 2;
-        // The outline of a left foot reaches to the right of its axis by its inner side, and so for the right foot.
-        DrawSole(page, _left, middle - Between / 2 - _left.Inner * scale, heels, scale);
-        DrawSole(page, _right, middle + Between / 2 + _right.Inner * scale, heels, scale);
+        // Toes up, the inner sides face each other: a left foot reaches from its axis to the right by its inner side.
+        var from = middle - (BothAcross * scale + Between) / 2;
+        DrawSole(page, _left, from + (_left.Across - _left.Inner) * scale, heels, scale);
+        DrawSole(page, _right, from + (_left.Across + _right.Inner) * scale + Between, heels, scale);
 
         var at = box.Y + height + 3;
         var half = box.Width / 2;

@@ -1,10 +1,10 @@
-using PdfSharp.UniversalAccessibility;
+using PdfSharp.Drawing;
 using ShopFit.Sheets.Pdf;
 
 namespace ShopFit.Sheets.TakeHome;
 
 /// <summary>The words under the two ends and the middle of the strips above it.</summary>
-internal sealed class StripEnds((string Low, string Middle, string High) ends) : Block
+internal sealed class StripEnds((string Low, string Middle, string High) ends, string inWords) : Block
 {
     private const double Size = Paragraph.CaptionSize;
     private const double At = StripRow.NameWidth + 6;
@@ -12,7 +12,7 @@ internal sealed class StripEnds((string Low, string Middle, string High) ends) :
     public override double Height(Typesetter type, double width) => Paragraph.Leading(Size);
 
     public override void Draw(Sheet sheet, double x, double y, double width) =>
-        sheet.Tagged(PdfBlockLevelElementTag.Paragraph, () =>
+        sheet.Figure(inWords, new XRect(x + At, y, StripRow.StripWidth, Paragraph.Leading(Size)), () =>
         {
             Word(sheet, ends.Low, x + At, y, TextAlign.Left);
             Word(sheet, ends.Middle, x + At, y, TextAlign.Middle);

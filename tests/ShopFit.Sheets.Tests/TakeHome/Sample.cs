@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopFit.Fitting.Feet;
 
 namespace ShopFit.Sheets.TakeHome;
@@ -38,6 +39,72 @@ internal static class Sample
         LookOn = new DateOnly(2026, 12, 16),
         MeasureAgainOn = new DateOnly(2027, 2, 25),
     };
+
+    public static TakeHomeSheet First(TakeHomeSheet sheet) => sheet with { Dancer = sheet.Dancer with { FirstPair = true }, TeacherLookBy = new DateOnly(2026, 12, 5) };
+
+    public static TakeHomeSheet Soft(PaperSize paper = PaperSize.A4)
+    {
+        var sheet = Sheet(paper);
+        return sheet with
+        {
+            Pair = sheet.Pair with { Kind = "soft", Construction = BoxConstruction.None, Inside = null, Shank = null },
+            Sewing = SheetSewing.Nothing,
+            Criteria = [.. sheet.Criteria.Where(row => row.Id is "length" or "ball" or "heel")],
+            Because = "We chose them because they follow the foot.",
+        };
+    }
+
+    /// <summary>Every kind of sheet that a shop hands over, by name.</summary>
+    public static Dictionary<string, TakeHomeSheet> Variants()
+    {
+        var variants = new Dictionary<string, TakeHomeSheet>(StringComparer.Ordinal);
+        foreach (var paper in new[] { PaperSize.A4, PaperSize.Letter })
+        {
+            foreach (var (count, pads) in PadSets())
+            {
+                var sheet = Sheet(paper) with { Pads = pads };
+                var moulded = sheet with { Pair = sheet.Pair with { Construction = BoxConstruction.Moulded } };
+                variants.Add($"{paper}, paste, {count}", sheet);
+                variants.Add($"{paper}, paste, {count}, first pair", First(sheet));
+                variants.Add($"{paper}, moulded, {count}, grown", moulded with { MeasureAgainOn = null });
+                variants.Add($"{paper}, moulded, {count}, first pair, inches", First(moulded) with { Units = ShownUnit.Inches });
+                variants.Add($"{paper}, paste, {count}, six rows, sewn by us", sheet with { Criteria = [.. sheet.Criteria.Take(5), Row("crown", "Crown", (0, 0.5, "about right, fairly sure"), (1, 0.6, "about right, fairly sure"))], Sewing = SheetSewing.ByShop });
+            }
+
+            var plain = Sheet(paper);
+            variants.Add($"{paper}, demi-pointe", plain with { Pair = plain.Pair with { Kind = "demi-pointe", Shank = null } });
+            variants.Add($"{paper}, soft", Soft(paper));
+            variants.Add($"{paper}, overruled", plain with { FitterDecided = "She feels safer in the firmer one.", SmallerSize = new("36 two-bar", "37 two-bar") });
+            variants.Add($"{paper}, nobody to ask", plain with { Dancer = plain.Dancer with { Teacher = null, Studio = null }, ReturnUntil = null, LookOn = null, MeasureAgainOn = null });
+        }
+
+        return variants;
+    }
+
+    private static (string, IReadOnlyList<SheetPad>)[] PadSets() => [("no pads", []), ("two pads", Sheet().Pads), ("two pads a foot", TwoAFoot())];
+
+    /// <summary>What a sheet must say, from its record alone.</summary>
+    public static IEnumerable<string> Facts(TakeHomeSheet sheet)
+    {
+        string?[] facts =
+        [
+            sheet.Dancer.FirstName, sheet.Dancer.FullName, sheet.Dancer.Teacher, sheet.Dancer.Studio, sheet.Fitter,
+            sheet.Shop.Name, sheet.Shop.Address, sheet.Shop.Contact,
+            sheet.Pair.Maker, sheet.Pair.Model, sheet.Pair.Size, sheet.Pair.Shank,
+            sheet.Because, sheet.FitterDecided, sheet.SmallerSize?.Asked, sheet.SmallerSize?.Advised,
+            sheet.PairsTried.ToString(CultureInfo.InvariantCulture),
+            Day(sheet.Date) + sheet.Date.Year.ToString(CultureInfo.InvariantCulture), Day(sheet.ReturnUntil), Day(sheet.LookOn), Day(sheet.MeasureAgainOn), sheet.Dancer.FirstPair ? Day(sheet.TeacherLookBy) : null,
+            sheet.Units == ShownUnit.Inches ? "9.39 in" : "238.5 mm", "dancer’s left", "dancer’s right", "Take the shoes off.", "This cannot choose a pointe shoe.",
+            .. sheet.Pads.SelectMany(pad => new[] { pad.Number.ToString(CultureInfo.InvariantCulture), pad.Name, pad.Where }),
+            .. sheet.Criteria.SelectMany(row => new[] { row.Name, row.Left?.Sentence, row.Right?.Sentence }),
+        ];
+        return facts.OfType<string>();
+    }
+
+    private static string? Day(DateOnly? day) => day?.ToString("d MMMM", CultureInfo.InvariantCulture);
+
+    public static IReadOnlyList<SheetPad> TwoAFoot() =>
+        [Pad(1, Side.Left, "joint-cushion"), Pad(2, Side.Left, "first-toe-lift"), Pad(3, Side.Right, "second-toe-hollow"), Pad(4, Side.Right, "heel-cushion")];
 
     public static SheetPad Pad(int number, Side foot, string id) => id switch
     {
