@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.ResponseCompression;
 using MudBlazor.Services;
 using ShopFit.Web.App;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Api;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Features.Demo;
@@ -45,6 +46,7 @@ public static class ShopSite
         builder.WebHost.UseUrls(urls).UseStaticWebAssets().ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         builder.Services.AddShop(folder);
         builder.Services.AddMudServices();
+        builder.Services.AddApi();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddResponseCompression(options => options.MimeTypes = ResponseCompressionDefaults.MimeTypes);
         builder.Services.Configure<ForwardedHeadersOptions>(options => options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto);
@@ -61,15 +63,18 @@ public static class ShopSite
         app.UseWhen(
             context => !context.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase),
             pages => pages.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true));
+        app.UseApiProblems();
         app.UseRouting();
         app.UseMiddleware<FirstStart>();
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseMiddleware<ActorOfRequest>();
+        app.UseRateLimiter();
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();
         app.MapHealth();
         app.MapPapers();
+        app.MapApi();
         app.MapRazorComponents<App.App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -32,8 +32,11 @@ internal sealed class ShortlistRequestReader(ShortlistTerms terms, DateOnly toda
     public static readonly DateOnly FirstAsOf = new(2000, 1, 1);
     public static readonly DateOnly LastAsOf = new(2100, 12, 31);
 
-    private static readonly string[] Feet = ["left", "right"];
-    private static readonly string[] Units = ["mm", "in", "deg", "points", "size", "word"];
+    public static readonly string[] Feet = ["left", "right"];
+    public static readonly string[] Units = ["mm", "in", "deg", "points", "size", "word"];
+    public static readonly string[] Sexes = ["female", "male"];
+    public static readonly string[] Observers = ["fitter", "dancer"];
+    public static readonly string[] Sources = ["shelf", "catalogue"];
 
     /// <summary>Reads a body; null, with problems, where it cannot be answered.</summary>
     public ShortlistAsked? Read(ReadOnlyMemory<byte> body, RequestProblems problems)
@@ -72,7 +75,7 @@ internal sealed class ShortlistRequestReader(ShortlistTerms terms, DateOnly toda
             Sex = sex,
             FirstPair = firstPair,
             TryOns = Read(members.Find("tryOns"), MostTryOns, TryOnOf),
-            From = members.Find("from")?.OneOf("shelf", "catalogue") == "catalogue" ? ShortlistFrom.Catalogue : ShortlistFrom.Shelf,
+            From = members.Find("from")?.OneOf(Sources) == "catalogue" ? ShortlistFrom.Catalogue : ShortlistFrom.Shelf,
             Limit = members.Find("limit")?.WholeNumber(1, LargestLimit) ?? UsualLimit,
             Kind = members.Find("kind")?.OneOf(terms.Kinds) ?? UsualKind,
             AsOf = asOf,
@@ -112,7 +115,7 @@ internal sealed class ShortlistRequestReader(ShortlistTerms terms, DateOnly toda
                 $"a date from {asOf.AddYears(-OldestAge):yyyy-MM-dd} to {asOf.AddYears(-YoungestAge):yyyy-MM-dd}, an age of {YoungestAge} to {OldestAge}"));
         }
 
-        Sex? sex = members.Find("sex")?.OneOf("female", "male") switch
+        Sex? sex = members.Find("sex")?.OneOf(Sexes) switch
         {
             "female" => Fitting.Feet.Sex.Female,
             "male" => Fitting.Feet.Sex.Male,
@@ -195,7 +198,7 @@ internal sealed class ShortlistRequestReader(ShortlistTerms terms, DateOnly toda
         var foot = members.Need("foot")?.OneOf(Feet);
         var check = members.Need("check")?.OneOf(terms.Checks);
         var answer = members.Need("answer")?.WholeNumber(0, 2);
-        var byDancer = members.Find("by")?.OneOf("fitter", "dancer") == "dancer";
+        var byDancer = members.Find("by")?.OneOf(Observers) == "dancer";
         return foot is null || check is null || answer is not { } given ? null : new CheckAnswer(SideOf(foot), check, given, byDancer);
     }
 

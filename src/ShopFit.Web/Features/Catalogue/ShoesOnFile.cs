@@ -34,6 +34,18 @@ public sealed class ShoesOnFile
     /// <summary>All sizes of a kind that can be had, by code.</summary>
     public IReadOnlyList<ShoeOnFile> OfKind(string kind) => _byKind.GetValueOrDefault(kind, []);
 
+    /// <summary>The same with pairs that were tried on, since one of them may have left the catalogue meanwhile.</summary>
+    public IReadOnlyList<ShoeOnFile> OfKind(string kind, IEnumerable<string> triedSkus)
+    {
+        var shoes = OfKind(kind);
+        var tried = triedSkus.Select(Find).OfType<ShoeDetails>()
+            .Where(shoe => shoe.Kind == kind && shoe.Discontinued && shoe.OnShelf == 0)
+            .DistinctBy(shoe => shoe.Sku)
+            .Select(shoe => shoe.OnFile)
+            .ToList();
+        return tried.Count == 0 ? shoes : [.. shoes, .. tried];
+    }
+
     /// <summary>The size with that code, whether it can still be had or not; null where there is none.</summary>
     public ShoeDetails? Find(string sku) => _bySku.GetValueOrDefault(sku);
 

@@ -24,15 +24,18 @@ public sealed record FittingQuestion(FittingBelief Belief, ShortlistQuestion Que
             .Where(row => row.FittingId == fittingId && row.WithdrawnAt == null)
             .OrderBy(row => row.TriedAt).ThenBy(row => row.Id)
             .ToListAsync(cancellationToken);
+        var tryOns = tried
+            .Select(row => (Row: row, Shoe: shoes.Find(row.SizeId)))
+            .Where(pair => pair.Shoe is not null && pair.Shoe.Kind == fitting.Kind)
+            .Select(pair => new TryOn(pair.Shoe!.Sku, pair.Row.Fits, [], PadsAsJson.Read(pair.Row.PadsJson)))
+            .ToList();
         var belief = FittingBelief.Of(evidence, shoes.Numbers);
         return new FittingQuestion(belief, new ShortlistQuestion
         {
             Feet = belief.Now.Belief,
-            Shoes = shoes.OfKind(fitting.Kind),
+            Shoes = shoes.OfKind(fitting.Kind, tryOns.Select(tryOn => tryOn.Sku)),
             Kind = fitting.Kind,
-            TryOns = [.. tried.Select(row => (Row: row, Shoe: shoes.Find(row.SizeId)))
-                .Where(pair => pair.Shoe is not null && pair.Shoe.Kind == fitting.Kind)
-                .Select(pair => new TryOn(pair.Shoe!.Sku, pair.Row.Fits, [], PadsAsJson.Read(pair.Row.PadsJson)))],
+            TryOns = tryOns,
             FirstPair = fitting.FirstPair,
             Defaults = shoes.Numbers,
         });

@@ -1,0 +1,91 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Net.Http.Headers;
+using ShopFit.Web.Data;
+using ShopFit.Web.Features.Catalogue;
+using ShopFit.Web.Features.People;
+using ShopFit.Web.Features.Settings;
+
+namespace ShopFit.Web.Features.Api;
+
+/// <summary>Which pairs are likely to fit both feet, asked by another program. Nothing is kept of what it says.</summary>
+internal static class ShortlistEndpoint
+{
+    public const string OperationId = "shortlist";
+    public const string Json = "application/json";
+    private const string Problem = "application/problem+json";
+
+    public static void MapShortlist(this IEndpointRouteBuilder routes) => routes
+        .MapPost("/api/v1/shortlist", AnswerAsync)
+        .RequireAuthorization(ApiKeyScheme.Name)
+        .RequireRateLimiting(ApiFeature.RateLimit)
+        .DisableAntiforgery()
+        .WithName(OperationId)
+        .WithTags("Shortlist")
+        .WithSummary("Which pairs are likely to fit both feet")
+        .WithDescription("Stateless: nothing of the request is kept, and the same request gives the same answer, byte for byte, while catalogue, stock, fit numbers and the day stand still.")
+        .Produces<ShortlistResponse>(StatusCodes.Status200OK, Json)
+        .Produces<HttpValidationProblemDetails>(StatusCodes.Status400BadRequest, Problem)
+        .ProducesProblem(StatusCodes.Status401Unauthorized)
+        .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
+        .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
+        .ProducesProblem(StatusCodes.Status429TooManyRequests);
+
+    private static async Task<IResult> AnswerAsync(HttpContext http, ShopContexts contexts, ShoesInMemory shoesInMemory, TimeProvider clock)
+    {
+        var stop = http.RequestAborted;
+        if (!IsJson(http.Request.ContentType))
+        {
+            return ApiProblems.NotJson();
+        }
+
+        if (await ReadAsync(http.Request, stop) is not { } body)
+        {
+            return ApiProblems.TooLarge();
+        }
+
+        ShoesOnFile shoes;
+        DateOnly today;
+        await using (var db = await contexts.OpenAsync(stop))
+        {
+            shoes = await shoesInMemory.SeeAsync(db, stop);
+            today = ShopTime.Of(await db.Shops.AsNoTracking().SingleAsync(shop => shop.Id == db.ShopId, stop)).Day(clock.GetUtcNow());
+        }
+
+        // Programs are answered in English, whoever runs this shop.
+        CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo("en");
+        var problems = new RequestProblems();
+        var terms = new ShortlistTerms(
+            [.. shoes.Numbers.Kinds.Select(kind => kind.Id)],
+            [.. shoes.Numbers.Checks.Select(check => check.Id)],
+            [.. shoes.Numbers.Pads.Select(pad => pad.Id)]);
+        var asked = new ShortlistRequestReader(terms, today).Read(body, problems);
+        if (asked is not null)
+        {
+            ShortlistAnswer.CheckTryOns(asked, shoes, problems);
+        }
+
+        return problems.Any ? ApiProblems.Invalid(problems) : Results.Json(ShortlistAnswer.Of(asked!, shoes, stop), JsonSerializerOptions.Web);
+    }
+
+    /// <summary>Whether the body says that it is JSON in UTF-8, the only encoding that JSON travels in (RFC 8259).</summary>
+    private static bool IsJson(string? contentType) =>
+        MediaTypeHeaderValue.TryParse(contentType, out var type)
+        && type.MediaType.Equals(Json, StringComparison.OrdinalIgnoreCase)
+        && (!type.Charset.HasValue || HeaderUtilities.RemoveQuotes(type.Charset).Equals(Encoding.UTF8.WebName, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The whole body, or null where it is larger than allowed, whatever it says of its length.</summary>
+    private static async Task<ReadOnlyMemory<byte>?> ReadAsync(HttpRequest request, CancellationToken cancellationToken)
+    {
+        if (request.ContentLength > ShortlistRequestReader.MostBytes)
+        {
+            return null;
+        }
+
+        var body = new byte[ShortlistRequestReader.MostBytes + 1];
+        var length = await request.Body.ReadAtLeastAsync(body, body.Length, throwOnEndOfStream: false, cancellationToken);
+        return length > ShortlistRequestReader.MostBytes ? null : body.AsMemory(0, length);
+    }
+}
