@@ -16,12 +16,6 @@ internal static class DemoCatalogue
     /// <summary>Any number would do; it is the same at every run.</summary>
     private const int ShelfSeed = 830_2500;
 
-    /// <summary>Feet of those who come in: from girls of twelve to women *(cp)*.</summary>
-    private const double UsualFoot = 237;
-
-    /// <summary>Their standard deviation, mm *(cp)*.</summary>
-    private const double FootDeviation = 13;
-
     /// <summary>A sample is graded along its length: girth as JIS S 5037 does (3 mm in 5), the rest as surveyed feet do (ANSUR II) *(cp)*.</summary>
     private const double GirthPerLength = 3.0 / 5;
     private const double BoxPerLength = 0.86 * 0.2134;
@@ -115,7 +109,7 @@ internal static class DemoCatalogue
 
     private static double Wanted(DemoSize size)
     {
-        var away = (LengthOf(size) - UsualFoot) / FootDeviation;
+        var away = (LengthOf(size) - size.Model.UsualFoot) / size.Model.FootDeviation;
         var inModel = size.Width.Wanted * size.Vamp.Wanted * size.Shank.Wanted * Math.Exp(-away * away / 2);
         var choices = Sum(size.Maker.Widths) * Sum(size.Model.Vamps ?? size.Maker.Vamps) * Sum(size.Model.Shanks ?? size.Maker.Shanks);
         return size.Model.Wanted * inModel / choices;

@@ -45,6 +45,12 @@ internal sealed record DemoModel(string Name, string Code, string Kind, string C
     /// <summary>How often it is wanted beside the other models.</summary>
     public double Wanted { get; init; } = 1;
 
+    /// <summary>Feet of those who ask for it, mm: for pointe from girls of twelve to women *(cp)*.</summary>
+    public double UsualFoot { get; init; } = 237;
+
+    /// <summary>Their standard deviation, mm *(cp)*.</summary>
+    public double FootDeviation { get; init; } = 13;
+
     /// <summary>Shelf places by the smallest label that stands there.</summary>
     public required IReadOnlyList<(double From, string Place)> Places { get; init; }
 

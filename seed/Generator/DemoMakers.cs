@@ -69,7 +69,7 @@ internal static class DemoMakers
                 Wanted = 2,
                 Shanks = [new("firm", 6.4, 1)],
                 Places = [(33.5, "B5"), (38, "B6")],
-                Sample = new("maker", 37, 33.5, 42.5, Length: 240, BallGirth: 214, Vamp: 64),
+                Sample = new("maker", 37, 33.5, 42.5, Length: 240, BallGirth: 214, Vamp: 64, BoxBreadth: 78, HeelBreadth: 61.5, CrownDepth: 37, ToeSlope: 12),
             },
             new("Ambersall", "AMB", "pointe", "moulded")
             {
@@ -100,6 +100,7 @@ internal static class DemoMakers
                 PriceMinor = 5_400,
                 Wanted = 2,
                 Places = [(200, "D2"), (230, "D1"), (245, "D3")],
+                Sample = new("measured", 235, 225, 250, Length: 234.5, BallGirth: 211, Vamp: 62.5, BoxBreadth: 74.5, HeelBreadth: 61.5, CrownDepth: 36, ToeSlope: 17),
             },
             new("Winterbeck", "WIN", "pointe", "paste")
             {
@@ -114,7 +115,9 @@ internal static class DemoMakers
                 From = 200,
                 To = 275,
                 PriceMinor = 2_150,
-                Wanted = 6,
+                Wanted = 0.6,
+                UsualFoot = 220,
+                FootDeviation = 24,
                 Shanks = [NoChoice],
                 Places = [(200, "F1"), (240, "F2")],
             },
@@ -187,6 +190,7 @@ internal static class DemoMakers
                 BoxStep = 1,
                 PriceMinor = 7_500,
                 Places = [(3.5, "E6"), (8, "E7")],
+                Sample = new("maker", 8, 3.5, 12, Length: 236, BallGirth: 212, Vamp: 63, BoxBreadth: 77, CrownDepth: 37, ToeSlope: 12),
             },
             new("Brindlewick", "BRI", "demi-pointe", "paste")
             {

@@ -112,6 +112,21 @@ public class SizeSystemTests
     public void A_foot_of_271_mm_is_named_as_the_check_row_prints_it(string system, double size) =>
         Assert.Equal(size, SizeSystem.Find(system)!.SizeOfFoot(Millimetres.From(271)), 0.051);
 
+    // How much ball girth and breadth of surveyed women rise in one step of length: 0.5732 and 0.2134 mm a mm (ANSUR II,
+    // Gordon and others 2014), so 2.87 and 1.07 mm in 5 mm, 3.8 and 1.42 in a Paris point, 4.85 and 1.81 in a UK size.
+    [Theory]
+    [InlineData("mondopoint", 5, 2.87, 1.07)]
+    [InlineData("eu", 1, 3.82, 1.42)]
+    [InlineData("uk-adult", 1, 4.85, 1.81)]
+    public void A_step_of_length_is_as_long_as_its_published_girth_and_breadth_say(string id, double sizes, double girth, double breadth)
+    {
+        var system = SizeSystem.Find(id)!;
+        var step = (system.FootLengthOf(system.Smallest + sizes) - system.FootLengthOf(system.Smallest)).Value;
+
+        Assert.Equal(girth, 0.5732 * step, 0.005);
+        Assert.Equal(breadth, 0.2134 * step, 0.005);
+    }
+
     [Fact]
     public void The_nine_systems_are_found_by_their_ids()
     {

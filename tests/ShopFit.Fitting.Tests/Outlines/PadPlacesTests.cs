@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopFit.Fitting.Defaults;
 
 namespace ShopFit.Fitting.Outlines;
 
@@ -8,6 +9,10 @@ public class PadPlacesTests
 
     public static TheoryData<string> Pads { get; } =
         ["second-toe-hollow", "first-toe-lift", "toe-cap", "heel-cushion", "joint-cushion", "toe-cushion", "loose-wool", "toe-spacer"];
+
+    [Fact]
+    public void Every_pad_of_the_fit_model_has_its_place() =>
+        Assert.All(FitDefaults.Standard.Pads, pad => Assert.NotEmpty(PadPlaces.Of(pad.Id, Plain)));
 
     [Theory]
     [MemberData(nameof(Pads))]

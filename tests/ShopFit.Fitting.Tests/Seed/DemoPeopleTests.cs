@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using ShopFit.Fitting.Beliefs;
+using ShopFit.Fitting.Defaults;
 using ShopFit.Fitting.Feet;
 
 namespace ShopFit.Fitting.Seed;
@@ -12,14 +13,9 @@ public class DemoPeopleTests
     private static readonly Dictionary<string, IReadOnlyDictionary<string, string>> Catalogue =
         SeedFiles.Rows("catalogue.csv").ToDictionary(row => row["sku"]);
 
-    /// <summary>The checks at a try-on and the pads that the library knows.</summary>
-    private static readonly string[] Checks =
-    [
-        "toes-flat", "toe-hold", "ball-sides", "crown-line", "throat-line", "heel-sides", "drop", "heel-fabric", "arch", "toe-load", "outer-toes", "sole-line",
-    ];
+    private static readonly string[] Checks = [.. FitDefaults.Standard.Checks.Select(check => check.Id)];
 
-    private static readonly string[] Pads =
-        ["second-toe-hollow", "first-toe-lift", "toe-cap", "heel-cushion", "joint-cushion", "toe-cushion", "loose-wool", "toe-spacer"];
+    private static readonly string[] Pads = [.. FitDefaults.Standard.Pads.Select(pad => pad.Id)];
 
     [Fact]
     public void Dancers_are_nine_to_forty_five_and_one_is_a_man()
