@@ -31,6 +31,8 @@ say "Build"
 dotnet tool restore >/dev/null
 dotnet restore ShopFit.sln --locked-mode
 dotnet build ShopFit.sln --no-restore -c Release -nologo
+# The browser tests walk through the program as a shop would run it.
+dotnet publish src/ShopFit.Web --no-build -c Release -nologo -o artifacts/shop
 
 # Each project reports in a file of its own; one that crashed, or ran nothing, counts as a failure. So does a skipped test.
 passed=0 failed=0
