@@ -94,6 +94,7 @@ public sealed class RunningShop : IAsyncLifetime
 
         var start = new ProcessStartInfo("dotnet", [program, "--demo", "--data", Data, "--urls", Address])
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             WorkingDirectory = Path.GetDirectoryName(program),

@@ -1,0 +1,53 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace ShopFit.Browser.Support;
+
+/// <summary>What a fitter does on her tablet, in the words of the screen.</summary>
+internal static class Fitter
+{
+    public static async Task SignInAsync(this IPage page)
+    {
+        await page.GotoAsync("/sign-in");
+        await page.GetByLabel("Name", new() { Exact = true }).FillAsync("fitter");
+        await page.GetByLabel("Password").FillAsync("satin-and-thread");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).Not.ToHaveTextAsync("Sign in");
+    }
+
+    /// <summary>Puts a girl of that age on file with her mother's yes, and starts her fitting. Answers with the fitting's address, without its station.</summary>
+    public static async Task<string> StartFittingAsync(this IPage page, string name, int years)
+    {
+        await page.GotoAsync("/dancers/new");
+        await page.GetByLabel("Name", new() { Exact = true }).FillAsync(name);
+        var born = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date).AddYears(-years).AddDays(-40);
+        await page.GetByLabel("Born on").FillAsync(born.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        await page.GetByLabel("Studio").FillAsync("Larch");
+        await page.GetByLabel("Teacher").FillAsync("Odette Marrable");
+        await page.GetByLabel("Parent or guardian").FillAsync("Maud Brindlecombe");
+        await page.GetByLabel("How to reach them").FillAsync("01632 960123");
+        await page.GetByRole(AriaRole.Checkbox).CheckAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put her on file" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = name })).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start a fitting" }).ClickAsync();
+        await page.WaitForURLAsync(url => url.EndsWith("/feet", StringComparison.Ordinal));
+        return page.Url[..page.Url.LastIndexOf('/')];
+    }
+
+    /// <summary>Reads a number off the gauge and goes on to the next field, as the keypad's tick does.</summary>
+    public static async Task ReadAsync(this IPage page, string what, string number)
+    {
+        var field = page.GetByLabel(what, new() { Exact = true });
+        await field.FillAsync(number);
+        await field.PressAsync("Enter");
+        await Expect(field).ToHaveValueAsync(number.Replace(',', '.'));
+    }
+
+    /// <summary>Taps one of three words for both feet.</summary>
+    public static async Task SayAsync(this IPage page, string what, string word)
+    {
+        var key = page.GetByRole(AriaRole.Group, new() { Name = what }).GetByRole(AriaRole.Button, new() { Name = word, Exact = true });
+        await key.ClickAsync();
+        await Expect(key).ToHaveAttributeAsync("aria-pressed", "true");
+    }
+}
