@@ -3,6 +3,9 @@ namespace ShopFit.Sheets.Pdf;
 /// <summary>Something that takes its height from the width it is given. Points.</summary>
 internal abstract class Block
 {
+    /// <summary>Whether it must not stand alone at the end of a page.</summary>
+    public virtual bool LeadsOn => false;
+
     public abstract double Height(Typesetter type, double width);
 
     public abstract void Draw(Sheet sheet, double x, double y, double width);

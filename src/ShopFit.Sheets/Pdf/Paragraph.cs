@@ -22,6 +22,8 @@ internal sealed class Paragraph(IReadOnlyList<TextRun> runs, double size = Parag
 
     public static Paragraph Heading(string text, int level, double size) => new([new TextRun(text, Bold: true)], size, TextAlign.Left, level);
 
+    public override bool LeadsOn => headingLevel > 0;
+
     public override double Height(Typesetter type, double width) => Lines(type, width).Count * Leading(size);
 
     public override void Draw(Sheet sheet, double x, double y, double width) =>

@@ -22,7 +22,7 @@ internal sealed class Stack(IReadOnlyList<(Block Block, double GapBefore)> items
 
     public override (Block? Fits, Block? Left) Split(Typesetter type, double width, double height)
     {
-        var fitting = new List<(Block, double)>();
+        var fitting = new List<(Block Block, double GapBefore)>();
         for (var i = 0; i < items.Count; i++)
         {
             height -= fitting.Count == 0 ? 0 : items[i].GapBefore;
@@ -35,7 +35,14 @@ internal sealed class Stack(IReadOnlyList<(Block Block, double GapBefore)> items
 
             if (left is not null)
             {
-                return (Some(fitting), new Stack([(left, items[i].GapBefore), .. items.Skip(i + 1)]));
+                List<(Block Block, double GapBefore)> rest = [(left, items[i].GapBefore), .. items.Skip(i + 1)];
+                while (fits is null && fitting.Count > 0 && fitting[^1].Block.LeadsOn)
+                {
+                    rest.Insert(0, fitting[^1]);
+                    fitting.RemoveAt(fitting.Count - 1);
+                }
+
+                return (Some(fitting), new Stack(rest));
             }
         }
 

@@ -94,7 +94,7 @@ internal sealed class SewingDrawing(IReadOnlyDictionary<string, string> letters,
         sheet.Graphics.DrawPath(fine, grid.Path((124, 28), (124, 31, 125, 33, 126, 35)));
         foreach (var (thing, at, to) in new[]
         {
-            ("Ribbon", (X: 84.0, Y: 87.0), (X: 102.0, Y: 82.0)),
+            ("Ribbon", (X: 79.0, Y: 80.0), (X: 103.0, Y: 83.0)),
             ("Elastic", (164, 72), (147, 60)),
             ("Drawstring", (34, 45), (62, 57)),
             ("Knot", (158, 14), (124, 25)),

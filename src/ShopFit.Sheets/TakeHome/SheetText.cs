@@ -123,12 +123,12 @@ internal sealed class SheetText(TakeHomeSheet sheet, SheetWords words)
     {
         "shank" => (words["EndSoft"], words["EndRight"], words["EndStiff"]),
         "vamp" => (words["EndShort"], words["EndRight"], words["EndLong"]),
-        "toe-line" => (words["EndSecondToe"], "", words["EndShared"]),
+        "toe-line" => (words["EndTight"], words["EndRight"], ""),
         _ => (words["EndTight"], words["EndRight"], words["EndLoose"]),
     };
 
-    public string EndsInWords((string Low, string Middle, string High) ends) => ends.Middle.Length == 0
-        ? words.Filled("StripTwoEnds", ends.Low, ends.High)
+    public string EndsInWords((string Low, string Middle, string High) ends) => ends.High.Length == 0
+        ? words.Filled("StripTwoEnds", ends.Low, ends.Middle)
         : words.Filled("StripEnds", ends.Low, ends.Middle, ends.High);
 
     private static string? Blank(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();

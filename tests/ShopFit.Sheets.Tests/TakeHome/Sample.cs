@@ -68,7 +68,7 @@ internal static class Sample
                 variants.Add($"{paper}, paste, {count}, first pair", First(sheet));
                 variants.Add($"{paper}, moulded, {count}, grown", moulded with { MeasureAgainOn = null });
                 variants.Add($"{paper}, moulded, {count}, first pair, inches", First(moulded) with { Units = ShownUnit.Inches });
-                variants.Add($"{paper}, paste, {count}, six rows, sewn by us", sheet with { Criteria = [.. sheet.Criteria.Take(5), Row("crown", "Crown", (0, 0.5, "about right, fairly sure"), (1, 0.6, "about right, fairly sure"))], Sewing = SheetSewing.ByShop });
+                variants.Add($"{paper}, paste, {count}, six rows, sewn by us", sheet with { Criteria = [.. sheet.Criteria.Take(5), Row("crown", "Height of the box", (0, 0.5, "about right, fairly sure"), (1, 0.6, "about right, fairly sure"))], Sewing = SheetSewing.ByShop });
             }
 
             var plain = Sheet(paper);

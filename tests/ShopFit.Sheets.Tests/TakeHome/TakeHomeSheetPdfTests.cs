@@ -4,6 +4,11 @@ using ShopFit.Sheets.Support;
 
 namespace ShopFit.Sheets.TakeHome;
 
+/// <summary>What is on the paper.</summary>
+/// <remarks>
+/// To look at every kind of sheet:
+/// <c>SHEETS_OUT=/tmp/sheets dotnet run --project tests/ShopFit.Sheets.Tests -- -method "*Every_fact*"</c> writes the PDFs that it judges.
+/// </remarks>
 public class TakeHomeSheetPdfTests
 {
     public static TheoryData<string> Everything => [.. Sample.Variants().Keys];
@@ -15,6 +20,10 @@ public class TakeHomeSheetPdfTests
         var sheet = Sample.Variants()[variant];
 
         var drawn = DrawnSheet.Of(sheet);
+        if (Environment.GetEnvironmentVariable("SHEETS_OUT") is { Length: > 0 } folder)
+        {
+            File.WriteAllBytes(Path.Combine(Directory.CreateDirectory(folder).FullName, $"{variant}.pdf"), drawn.Bytes);
+        }
 
         Assert.Single(drawn.Pages);
         Laws.Hold(drawn);
@@ -204,6 +213,19 @@ public class TakeHomeSheetPdfTests
         Assert.All(words, drawn.Says);
         Assert.All(Sample.Facts(sheet with { Because = "" }), drawn.Says);
         drawn.Says("Sheet 2 of ");
+    }
+
+    [Fact]
+    public void No_page_ends_with_a_heading()
+    {
+        // Lengths that move the end of the first page over every heading.
+        for (var words = 400; words < 900; words += 20)
+        {
+            var drawn = DrawnSheet.Of(Sample.Sheet() with { Because = string.Join(' ', Enumerable.Repeat("because", words)) });
+
+            // The line with the number of the page is the last two blocks of each.
+            Assert.All(drawn.Pages, page => Assert.NotEqual("H2", page.Blocks[^3].Tag));
+        }
     }
 
     [Fact]
