@@ -22,6 +22,9 @@ internal sealed record MarkedPlace(CriterionFit Fit, GapPlace Gap, bool Tight)
         ["heel"] = 0.22,
     };
 
+    /// <summary>How far it is outside its band, whole mm: the same that the sentences say.</summary>
+    public double Millimetres => Math.Round(Math.Max(Fit.Criterion.IdealFrom - Fit.Ease, Fit.Ease - Fit.Criterion.IdealTo), MidpointRounding.AwayFromZero);
+
     /// <summary>Where its words stand, share of the length forward from the heel.</summary>
     public double WordsForward => WordsAt[Gap.Criterion];
 

@@ -10,5 +10,7 @@ public static class FittingsFeature
         .AddScoped<SetFittingStart>()
         .AddScoped<DecideFitting>()
         .AddScoped<FeetQueries>()
+        .AddScoped<ShortlistQueries>()
+        .AddScoped<DecisionQueries>()
         .AddScoped<FittingQueries>();
 }

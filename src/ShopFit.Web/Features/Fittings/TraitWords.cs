@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Localization;
 using ShopFit.Fitting.Beliefs;
 using ShopFit.Fitting.Feet;
+using ShopFit.Fitting.Sentences;
 
 namespace ShopFit.Web.Features.Fittings;
 
@@ -53,19 +54,7 @@ internal static class TraitWords
     }];
 
     /// <summary>The three words, in order.</summary>
-    public static IReadOnlyList<string> Choices(Trait trait, IStringLocalizer<FittingWords> words)
-    {
-        string[] choices = trait switch
-        {
-            Trait.ToeSlope => ["square", "medium", "tapered"],
-            Trait.SecondToeLead => ["behind", "level", "ahead"],
-            Trait.ForefootDepth => ["shallow", "medium", "deep"],
-            Trait.Squeeze => ["firm", "some", "a lot"],
-            Trait.PointRange => ["stiff", "medium", "very flexible"],
-            _ => ["new", "steady", "strong"],
-        };
-        return [.. choices.Select(choice => words[choice].Value)];
-    }
+    public static IReadOnlyList<string> Choices(Trait trait) => [.. Enumerable.Range(0, 3).Select(word => FitSentences.Word(trait, word))];
 
     /// <summary>A trait of a foot: "Length, left foot".</summary>
     public static string OfFoot(Trait trait, Side foot, IStringLocalizer<FittingWords> words) =>
@@ -99,7 +88,7 @@ internal static class TraitWords
     /// <summary>A reading as a fitter says it: "238.5 mm", "tapered".</summary>
     public static string Said(Reading reading, IStringLocalizer<FittingWords> words) =>
         reading.Unit is ReadingUnit.Word
-            ? Choices(reading.Trait, words)[(int)reading.Value]
+            ? Choices(reading.Trait)[(int)reading.Value]
             : words["{0} {1}", reading.Value.ToString("0.##", System.Globalization.CultureInfo.CurrentCulture), Unit(new ReadIn(reading.Unit, reading.System), words)];
 
     /// <summary>What is wrong with a reading, naming the field, the value and what is allowed.</summary>

@@ -1,0 +1,24 @@
+using Microsoft.Extensions.Localization;
+using ShopFit.Web.Features.Sales;
+
+namespace ShopFit.Web.Features.Fittings;
+
+/// <summary>Why a sale did not happen, in a sentence.</summary>
+internal static class SaleWords
+{
+    /// <summary>The sentence; null where it was sold.</summary>
+    public static string? Refusal(SellFittingOutcome outcome, IStringLocalizer<FittingWords> words) => outcome switch
+    {
+        SellFittingOutcome.Sold => null,
+        SellFittingOutcome.Gone gone => words["{0} is no longer on the shelf: somebody else took the last one. Nothing was changed.", gone.Name].Value,
+        SellFittingOutcome.AlreadyClosed => words["this fitting was closed before, perhaps on another tablet."].Value,
+        SellFittingOutcome.NotAllowed { Reason: SellRefusal.ForLater } => words["she is under {0}: no pointe shoe yet.", (int)PointeAge.Least].Value,
+        SellFittingOutcome.NotAllowed => words["skin is broken. Let it heal first."].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.PriceMissing } invalid => words["{0} has no price yet. A manager can set it in the catalogue.", invalid.About].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.NoteTooLong } => words["a note is longer than {0} letters: write it shorter.", SellFittingRequest.LongestNote].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.Quantity } => words["of one thing 1 to {0} are sold at once.", SellFittingRequest.MostPieces].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.PadTwice } => words["a pad goes once under a foot."].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.ItemMissing } => words["something in the bag is no longer in the catalogue. Load the page afresh."].Value,
+        _ => words["this pair cannot be sold at this fitting. Choose it again on the shortlist."].Value,
+    };
+}
