@@ -17,10 +17,10 @@ public abstract record FeetTalk
     public static FeetTalk Of(SeenFitting fitting, FittingBelief belief, AskedWord? asked, KeptNumber? second) =>
         !fitting.IsOpen ? new Closed()
         : asked is not null ? new ForWhichFoot(asked.Trait, asked.Word)
-        : second is not null && fitting.NumbersOf(second.Foot, second.Trait).Count > 1 ? new Second(second.Foot, second.Trait, second.ReadingId)
         : fitting.SkinBroken ? new SkinBroken()
         : fitting.IsForLater ? new ForLater()
         : belief.Doubts(fitting) is [.., var doubted] ? new Again(doubted)
+        : second is not null && fitting.NumbersOf(second.Foot, second.Trait).Count > 1 ? new Second(second.Foot, second.Trait, second.ReadingId)
         : fitting is { FirstPair: true, TeacherAgreedOn: null } ? new TeacherNotAsked()
         : fitting.SoreLeft || fitting.SoreRight ? new Sore(fitting.SoreLeft, fitting.SoreRight)
         : (fitting.NumbersOf(Side.Left, Trait.Length).Count, fitting.NumbersOf(Side.Right, Trait.Length).Count) switch

@@ -51,6 +51,10 @@ public sealed class FittingBelief
     public IReadOnlyList<DoubtedReading> Doubts(SeenFitting fitting) =>
         [.. Now.Doubts.Where(doubt => doubt.Index < fitting.Readings.Count).Select(doubt => new DoubtedReading(fitting.Readings[doubt.Index], doubt))];
 
+    /// <summary>Whether a number read of a trait is hard to believe.</summary>
+    public bool IsDoubted(SeenFitting fitting, Side foot, Trait trait) => Doubts(fitting).Any(doubt =>
+        doubt.Reading.Reading.Foot == foot && doubt.Reading.Reading.Trait == trait && doubt.Reading.Reading.Unit is not ReadingUnit.Word);
+
     /// <summary>What would be believed if this were read too: for drawing what is being typed.</summary>
     /// <exception cref="ArgumentException">The reading has a problem.</exception>
     public FeetBelief With(Reading reading) => Before.After([.. _today, reading], _defaults).Belief;

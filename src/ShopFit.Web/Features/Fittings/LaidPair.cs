@@ -5,7 +5,7 @@ namespace ShopFit.Web.Features.Fittings;
 
 /// <summary>The pair that is laid over the feet in the drawing.</summary>
 /// <param name="SizeId">Which size.</param>
-/// <param name="Name">Its model, as it is called.</param>
+/// <param name="Name">Its model and size, as it is called.</param>
 /// <param name="Form">Its inside.</param>
 /// <param name="Fit">How it sits.</param>
 public sealed record LaidPair(Guid SizeId, string Name, ShoeForm Form, PairFit Fit);

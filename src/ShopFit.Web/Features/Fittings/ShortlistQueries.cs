@@ -65,7 +65,7 @@ public sealed record SeenPair(ShoeDetails Shoe, PairFit Fit)
     public string Name => $"{Shoe.Model} {SizeLabel}";
 
     /// <summary>As it is laid over the feet.</summary>
-    public LaidPair Laid() => new(Shoe.SizeId, Shoe.Model, Shoe.OnFile.Form, Fit);
+    public LaidPair Laid() => new(Shoe.SizeId, Name, Shoe.OnFile.Form, Fit);
 
     /// <summary>The criteria that are furthest from right, each once, with the foot or both feet that it is about.</summary>
     public IReadOnlyList<WorstPlace> Worst(int count) =>
