@@ -28,6 +28,9 @@ public sealed record ShoeDetails
     /// <summary>The whole label: size, width, option and shank.</summary>
     public required string Label { get; init; }
 
+    /// <summary>The label without the shank, for where the shank has a place of its own.</summary>
+    public required string LabelWithoutShank { get; init; }
+
     /// <summary>The maker's word for its shank; may be empty.</summary>
     public required string ShankName { get; init; }
 

@@ -34,6 +34,9 @@ public sealed class ShoeModel : IShopRow
         return new ShoeModel { Id = id, ShopId = shopId, MakerId = makerId, Name = name.Trim(), Kind = kind, Construction = construction };
     }
 
+    /// <summary>Says how it is made: "paste", "moulded" or "soft".</summary>
+    public void MadeOf(string construction) => Construction = construction;
+
     /// <summary>The maker makes it no longer; what stands on the shelf can still be sold.</summary>
     public void Discontinue() => Discontinued = true;
 }

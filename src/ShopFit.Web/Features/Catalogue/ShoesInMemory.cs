@@ -66,6 +66,7 @@ public sealed class ShoesInMemory
             SizeSystem = row.Size.SizeSystem,
             Size = row.Size.Size,
             Label = SizeLabels.Of(row.Size.Size, row.Size.Width, row.Size.Option, row.Size.ShankName),
+            LabelWithoutShank = SizeLabels.Of(row.Size.Size, row.Size.Width, row.Size.Option, ""),
             ShankName = row.Size.ShankName,
             PriceMinor = row.PriceMinor,
             LeadTimeDays = row.Size.LeadTimeDays,

@@ -4,5 +4,6 @@ public static class DemoFeature
 {
     /// <summary>The invented shop to look round in.</summary>
     public static IServiceCollection AddDemo(this IServiceCollection services) => services
-        .AddSingleton<DemoShop>();
+        .AddSingleton<DemoShop>()
+        .AddScoped<LoadDemo>();
 }

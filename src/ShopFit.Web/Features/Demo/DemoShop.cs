@@ -44,6 +44,7 @@ internal sealed class DemoShop(ShopFolder folder, ShopPreparation preparation, I
         await using var db = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync(cancellationToken);
         var actor = Actor.CommandLine(await db.Shops.Select(shop => shop.Id).SingleAsync(cancellationToken));
         await MakePeopleAsync(services.GetRequiredService<ShopWrites>(), services.GetRequiredService<NewPerson>(), actor, cancellationToken);
+        await services.GetRequiredService<LoadDemo>().RunAsync(actor.ShopId, cancellationToken);
     }
 
     private static Task<PeopleMade> MakePeopleAsync(ShopWrites writes, NewPerson newPerson, Actor actor, CancellationToken cancellationToken) => writes.RunAsManagerAsync(

@@ -41,5 +41,8 @@ internal sealed record SoldFitting
     /// <summary>What the fitter wrote for the sheet; empty where nothing.</summary>
     public required string FitterDecided { get; init; }
 
+    /// <summary>Why this pair, in the fitter's words; empty where the numbers say it.</summary>
+    public required string Why { get; init; }
+
     public required FitDefaults Numbers { get; init; }
 }

@@ -8,8 +8,11 @@ namespace ShopFit.Web.Features.Sales;
 /// <summary>What goes into the bag of a sale, priced and taxed, or why it cannot.</summary>
 internal sealed record SaleBag(IReadOnlyList<BagLine> Lines, SellFittingOutcome? Refused = null)
 {
-    /// <summary>The pair, a piece of each pad for each foot that takes one, and the extras; the same thing asked for twice is one line.</summary>
-    /// <remarks>A pad that the shop does not sell goes on the sheet and not into the bag: wool may come from home.</remarks>
+    /// <summary>The pair, a packet of each pad, and the extras; the same thing asked for twice is one line.</summary>
+    /// <remarks>
+    /// Pads are sold by the packet, which does for both feet; who needs more takes it as an extra. A pad that the shop does
+    /// not sell goes on the sheet and not into the bag: wool may come from home.
+    /// </remarks>
     public static async Task<SaleBag> PackAsync(ShopDbContext db, Shop shop, ShoeDetails pair, SellFittingRequest request, CancellationToken cancellationToken)
     {
         var padIds = request.Pads.Select(pad => pad.Pad).Distinct(StringComparer.Ordinal).ToList();
@@ -19,7 +22,7 @@ internal sealed record SaleBag(IReadOnlyList<BagLine> Lines, SellFittingOutcome?
         {
             if (padItems.FirstOrDefault(item => item.PadId == padId) is { } padItem)
             {
-                Want(padItem.Id, request.Pads.Count(pad => pad.Pad == padId));
+                Want(padItem.Id, 1);
             }
         }
 

@@ -51,7 +51,11 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
 
         var now = clock.GetUtcNow();
         var question = (await FittingQuestion.LoadAsync(db, shoes, fitting.Id, cancellationToken))!;
-        var fit = ChosenFit.Of(Shortlist.Judge(question.Question, pair!.OnFile), request.Pads, shoes.Numbers);
+
+        // Only this pair is judged, and what was tried with it; the rest of the catalogue would be prepared for nothing.
+        var tried = question.Question.TryOns.Select(tryOn => shoes.Find(tryOn.Sku)!.OnFile);
+        var asked = question.Question with { Shoes = [.. tried.Append(pair!.OnFile).DistinctBy(shoe => shoe.Sku)] };
+        var fit = ChosenFit.Of(Shortlist.Judge(asked, pair.OnFile), request.Pads, shoes.Numbers);
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == actor.ShopId, cancellationToken);
 
         var bag = await SaleBag.PackAsync(db, shop, pair, request, cancellationToken);
@@ -76,7 +80,7 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
 
         var padsJson = PadsAsJson.Write(request.Pads);
         db.FittingDecisions.Add(FittingDecision.Of(
-            Guid.CreateVersion7(now), actor, fitting.Id, now, DecisionKinds.Sold, "", pair.SizeId, padsJson, request.AdviceNote ?? "", request.OverruleReason ?? ""));
+            Guid.CreateVersion7(now), actor, fitting.Id, now, DecisionKinds.Sold, request.Why ?? "", pair.SizeId, padsJson, request.AdviceNote ?? "", request.OverruleReason ?? ""));
         db.FittingSnapshots.Add(FittingSnapshot.Of(
             Guid.CreateVersion7(now), actor.ShopId, fitting.Id, shoes.Numbers.Fingerprint(), offsetsVersion: 0, fit.ChanceOfFit, fit.Score, padsJson, CriteriaJson(fit)));
         fitting.Close(now);
@@ -96,6 +100,7 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             PairsTried = question.Question.TryOns.Select(tryOn => tryOn.Sku).Append(pair.Sku).Distinct(StringComparer.Ordinal).Count(),
             SewnByShop = bag.Lines.Any(line => line.Item.Category == ItemCategories.Service),
             FitterDecided = string.Join(' ', new[] { request.OverruleReason?.Trim(), request.AdviceNote?.Trim() }.Where(note => !string.IsNullOrEmpty(note))),
+            Why = request.Why?.Trim() ?? "",
             Numbers = shoes.Numbers,
         });
         var paper = Paper.Of(Guid.CreateVersion7(now), actor, PaperKinds.TakeHomeSheet, fitting.Id, saleId, now, sheet.FormatVersion, JsonSerializer.Serialize(sheet));
@@ -135,7 +140,7 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             return new SellFittingOutcome.Invalid(SellProblem.PadTwice);
         }
 
-        return (request.OverruleReason?.Length ?? 0) > SellFittingRequest.LongestNote || (request.AdviceNote?.Length ?? 0) > SellFittingRequest.LongestNote
+        return new[] { request.OverruleReason, request.AdviceNote, request.Why }.Any(note => note?.Length > SellFittingRequest.LongestNote)
             ? new SellFittingOutcome.Invalid(SellProblem.NoteTooLong)
             : null;
     }

@@ -9,13 +9,15 @@ namespace ShopFit.Web.Features.Sales;
 /// <param name="Extras">Ribbon, elastic, thread, sewing and whatever else goes into the bag.</param>
 /// <param name="OverruleReason">Why the fitter decided otherwise than advised; null where she did not.</param>
 /// <param name="AdviceNote">Advice of the fitter's own for the sheet; null where there is none.</param>
+/// <param name="Why">Why this pair, in the fitter's words, for the sheet; null: the numbers say it.</param>
 public sealed record SellFittingRequest(
     Guid FittingId,
     Guid SizeId,
     IReadOnlyList<PadUnderFoot> Pads,
     IReadOnlyList<SaleExtra> Extras,
     string? OverruleReason = null,
-    string? AdviceNote = null)
+    string? AdviceNote = null,
+    string? Why = null)
 {
     /// <summary>Longest word of the fitter's own, as the database keeps it.</summary>
     public const int LongestNote = 1000;
