@@ -103,7 +103,7 @@ internal sealed class SheetText(TakeHomeSheet sheet, SheetWords words)
     public string Soles() => string.Join(' ',
     [
         words.Filled(
-            sheet.Pair.Inside is null ? "SolesOnly" : "SolesInShoe",
+            sheet.Pair.Inside is null || sheet.Pair.Construction == BoxConstruction.None ? "SolesOnly" : "SolesInShoe",
             words["DancersLeft"], Length(sheet.Left.Length), words["DancersRight"], Length(sheet.Right.Length)),
         .. sheet.Pads.Select(pad => words.Filled("SolesPad", pad.Number, words[pad.Foot == Side.Left ? "Left" : "Right"], pad.Name, pad.Where)),
     ]);

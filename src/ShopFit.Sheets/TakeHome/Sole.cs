@@ -16,8 +16,12 @@ internal sealed class Sole
         var inside = sheet.Pair.Inside is { } form
             ? new ShoeShape(form.Length, form.BallGirth, form.BoxBreadth, form.HeelBreadth, form.ToeSlope)
             : null;
-        Shoe = inside is null ? null : ShoeOutline.Of(inside);
-        Platform = inside is null || sheet.Pair.Construction == BoxConstruction.None ? null : ShoeOutline.Platform(inside);
+        if (inside is not null && sheet.Pair.Construction != BoxConstruction.None)
+        {
+            // The outline is that of a shoe with a box: a soft shoe has no such shape.
+            Shoe = ShoeOutline.Of(inside);
+            Platform = ShoeOutline.Platform(inside);
+        }
 
         // Where the shoe's inside is not drawn, a pad lies where it would in a shoe of the foot's own shape.
         var around = inside ?? new ShoeShape(places.Length, places.BallBreadth * FootShape.GirthPerBreadth, places.ToeBreadth, places.HeelBreadth, foot.ToeSlope ?? 0);

@@ -60,6 +60,17 @@ public sealed class SheetFileTests : IDisposable
     }
 
     [Fact]
+    public void The_picture_of_a_soft_shoe_shows_the_feet_alone()
+    {
+        var soft = Sample.Soft();
+        var known = DrawnSheet.Of(soft with { Pair = soft.Pair with { Inside = Sample.Sheet().Pair.Inside }, Pads = [] });
+        var unknown = DrawnSheet.Of(soft with { Pads = [] });
+
+        Assert.Equal(unknown.Pages[0].Paths.Count, known.Pages[0].Paths.Count);
+        Assert.True(DrawnSheet.Of(Sample.Sheet() with { Pads = [] }).Pages[0].Paths.Count > known.Pages[0].Paths.Count);
+    }
+
+    [Fact]
     public async Task Read_aloud_the_words_of_two_lines_stay_apart()
     {
         await WriteAsync(Sample.Sheet());
