@@ -23,7 +23,7 @@ public sealed record SheetPair
     /// <summary>What its box is made of; chooses the words on breaking in.</summary>
     public BoxConstruction Construction { get; init; } = BoxConstruction.Paste;
 
-    /// <summary>Its inside, for the drawing of a shoe with a box and for where pads lie; null where it is not known.</summary>
+    /// <summary>Its inside, for the drawing of a shoe with a box; null where it is not known.</summary>
     public SheetShoe? Inside { get; init; }
 }
 

@@ -13,21 +13,18 @@ internal sealed class Sole
         Foot = FootOutline.Of(shape);
         Clefts = ToeLines.Of(shape).Clefts;
         var places = FootPlaces.Of(shape);
-        var inside = sheet.Pair.Inside is { } form
+        // The outline is that of a shoe with a box: a soft shoe has no such shape.
+        var inside = sheet.Pair is { Construction: not BoxConstruction.None, Inside: { } form }
             ? new ShoeShape(form.Length, form.BallGirth, form.BoxBreadth, form.HeelBreadth, form.ToeSlope)
             : null;
-        if (inside is not null && sheet.Pair.Construction != BoxConstruction.None)
-        {
-            // The outline is that of a shoe with a box: a soft shoe has no such shape.
-            Shoe = ShoeOutline.Of(inside);
-            Platform = ShoeOutline.Platform(inside);
-        }
+        Shoe = inside is null ? null : ShoeOutline.Of(inside);
+        Platform = inside is null ? null : ShoeOutline.Platform(inside);
 
         // Where the shoe's inside is not drawn, a pad lies where it would in a shoe of the foot's own shape.
         var around = inside ?? new ShoeShape(places.Length, places.BallBreadth * FootShape.GirthPerBreadth, places.ToeBreadth, places.HeelBreadth, foot.ToeSlope ?? 0);
         Pads = [.. sheet.Pads.Where(pad => pad.Foot == side).Select(pad => (pad.Number, PadPlaces.Of(pad.Id, around))).Where(pad => pad.Item2.Count > 0)];
 
-        var points = Foot.Curves.Concat(Shoe?.Curves ?? []).Select(curve => curve.To).ToList();
+        var points = Foot.Curves.Concat(Shoe?.Curves ?? []).Concat(Pads.SelectMany(pad => pad.Shapes).SelectMany(shape => shape.Curves)).Select(curve => curve.To).ToList();
         Inner = -points.Min(point => point.Across);
         Across = Inner + points.Max(point => point.Across);
         Forward = points.Max(point => point.Forward);
