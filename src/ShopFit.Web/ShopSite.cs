@@ -12,6 +12,7 @@ using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Sales;
 using ShopFit.Web.Features.Settings;
+using ShopFit.Web.Features.Shelf;
 
 namespace ShopFit.Web;
 
@@ -26,6 +27,8 @@ public static class ShopSite
         .AddData(folder)
         .AddPeople()
         .AddCatalogue()
+        .AddShelf()
+        .AddPapers()
         .AddSales()
         .AddDemo()
         .AddSettings()

@@ -7,5 +7,8 @@ internal static class ShopSections
     [
         ("Today", "/"),
         ("Dancers", "/dancers"),
+        ("Shelf", "/shelf"),
+        ("Catalogue", "/catalogue"),
+        ("Sales", "/sales"),
     ];
 }

@@ -4,5 +4,6 @@ public static class SalesFeature
 {
     /// <summary>Selling, and what was sold.</summary>
     public static IServiceCollection AddSales(this IServiceCollection services) => services
+        .AddScoped<SaleQueries>()
         .AddScoped<SellFitting>();
 }
