@@ -37,18 +37,20 @@ internal sealed record EaseSteps(double[] From, ulong[] Sets)
             }
         }
 
-        return new EaseSteps(starts, sets);
+        // A step on which the same sets work as on the one before is no step.
+        int[] steps = [.. Enumerable.Range(0, starts.Length).Where(step => sets[step + 1] != sets[step])];
+        return new EaseSteps([.. steps.Select(step => starts[step])], [sets[0], .. steps.Select(step => sets[step + 1])]);
     }
 
     /// <summary>The sets that work at an ease.</summary>
     public ulong At(double ease)
     {
-        ulong sets = Sets[0];
-        for (int step = 0; step < From.Length; step++)
+        int step = 0;
+        while (step < From.Length && ease >= From[step])
         {
-            sets = ease >= From[step] ? Sets[step + 1] : sets;
+            step++;
         }
 
-        return sets;
+        return Sets[step];
     }
 }

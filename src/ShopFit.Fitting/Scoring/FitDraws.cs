@@ -24,11 +24,7 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
     /// <param name="fits">Where to write 1 for each draw that fits and 0 for others; may be empty.</param>
     public int Count(ShoeNumbers shoe, int start, int count, Span<byte> fits)
     {
-        for (int c = 0; c < _forms.Length; c++)
-        {
-            _forms[c] = _parts[c] < 0 ? 0 : shoe.Shoe.Form[(FormPart)_parts[c]];
-        }
-
+        TakeForm(shoe);
         int found = 0;
         for (int from = start; from < start + count; from += Block)
         {
@@ -45,6 +41,49 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
         }
 
         return found;
+    }
+
+    /// <summary>Takes those draws out of a list in which the pair fits.</summary>
+    /// <remarks>One draw after the other: most of them end at the first criterion, so nothing is made ready in advance.</remarks>
+    public void RemoveFitting(ShoeNumbers shoe, List<int> open)
+    {
+        TakeForm(shoe);
+        int kept = 0;
+        for (int i = 0; i < open.Count; i++)
+        {
+            if (!Fits(shoe, open[i]))
+            {
+                open[kept++] = open[i];
+            }
+        }
+
+        open.RemoveRange(kept, open.Count - kept);
+    }
+
+    private bool Fits(ShoeNumbers shoe, int draw)
+    {
+        ulong left = ulong.MaxValue;
+        ulong right = ulong.MaxValue;
+        for (int c = 0; c < _forms.Length; c++)
+        {
+            double shoeSide = _forms[c] + (_parts[c] < 0 ? 0 : shoe.DifferenceAt(_parts[c], draws, draw));
+            left &= sets.Steps[c].At(shoeSide - draws.Row(c)[draw]);
+            right &= sets.Steps[c].At(shoeSide - draws.Row(_forms.Length + c)[draw]);
+            if (left == 0 || right == 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void TakeForm(ShoeNumbers shoe)
+    {
+        for (int c = 0; c < _forms.Length; c++)
+        {
+            _forms[c] = _parts[c] < 0 ? 0 : shoe.Shoe.Form[(FormPart)_parts[c]];
+        }
     }
 
     private int CountBlock(int from, int length, Span<byte> fits)

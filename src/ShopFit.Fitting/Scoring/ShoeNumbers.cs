@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using ShopFit.Fitting.Defaults;
 using ShopFit.Fitting.Shoes;
 
@@ -46,19 +48,39 @@ internal sealed class ShoeNumbers
     /// <param name="difference">Where to write; its length is the number of draws.</param>
     public void Difference(int part, Draws draws, int start, Span<double> difference)
     {
-        difference.Clear();
-        for (int level = 0; level < ShoeLevels.Count; level++)
+        var maker = Numbers(ShoeLevel.Maker, part, draws, start, difference.Length);
+        var model = Numbers(ShoeLevel.Model, part, draws, start, difference.Length);
+        var pair = Numbers(ShoeLevel.Pair, part, draws, start, difference.Length);
+        double makerSd = Sds[part];
+        double modelSd = Sds[ShoeForm.Parts + part];
+        double pairSd = Sds[(2 * ShoeForm.Parts) + part];
+        ref double to = ref MemoryMarshal.GetReference(difference);
+        ref double first = ref MemoryMarshal.GetReference(maker);
+        ref double second = ref MemoryMarshal.GetReference(model);
+        ref double third = ref MemoryMarshal.GetReference(pair);
+        int i = 0;
+        for (; i <= difference.Length - Vector256<double>.Count; i += Vector256<double>.Count)
         {
-            double sd = Sds[(level * ShoeForm.Parts) + part];
-            if (sd == 0)
-            {
-                continue;
-            }
+            var sum = (Vector256.Create(makerSd) * Vector256.LoadUnsafe(ref first, (nuint)i))
+                + (Vector256.Create(modelSd) * Vector256.LoadUnsafe(ref second, (nuint)i))
+                + (Vector256.Create(pairSd) * Vector256.LoadUnsafe(ref third, (nuint)i));
+            sum.StoreUnsafe(ref to, (nuint)i);
+        }
 
-            var numbers = Places[level] < 0
-                ? FixedDraws.Pool(level, part).AsSpan(Starts[level] + start, difference.Length)
-                : draws.Row(Places[level] + part).Slice(start, difference.Length);
-            Draws.AddScaled(difference, numbers, sd);
+        for (; i < difference.Length; i++)
+        {
+            difference[i] = (makerSd * maker[i]) + (modelSd * model[i]) + (pairSd * pair[i]);
         }
     }
+
+    /// <summary>The shoe's difference from its form on file for one part in one draw: the same number as in a run of them.</summary>
+    public double DifferenceAt(int part, Draws draws, int draw) =>
+        (Sds[part] * Numbers(ShoeLevel.Maker, part, draws, draw, 1)[0])
+        + (Sds[ShoeForm.Parts + part] * Numbers(ShoeLevel.Model, part, draws, draw, 1)[0])
+        + (Sds[(2 * ShoeForm.Parts) + part] * Numbers(ShoeLevel.Pair, part, draws, draw, 1)[0]);
+
+    private ReadOnlySpan<double> Numbers(ShoeLevel level, int part, Draws draws, int start, int count) =>
+        Places[(int)level] < 0
+            ? FixedDraws.Pool((int)level, part).AsSpan(Starts[(int)level] + start, count)
+            : draws.Row(Places[(int)level] + part).Slice(start, count);
 }

@@ -9,9 +9,10 @@ namespace ShopFit.Fitting.Scoring;
 /// </remarks>
 internal sealed class ShortlistSearch : IDisposable
 {
+    private const int FirstDraws = 256;
     private const int RankingDraws = 1024;
     private const int FewestFinalists = 40;
-    private const int RestOfShelfDraws = 8192;
+    private const int RestOfShelfDraws = 4096;
 
     // What cannot reach this chance is not worth a draw.
     private const double Hopeless = 1e-3;
@@ -155,7 +156,13 @@ internal sealed class ShortlistSearch : IDisposable
 
             cancellationToken.ThrowIfCancellationRequested();
             var numbers = NumbersOf(shoe);
-            int fits = _fits.Count(numbers, 0, RankingDraws, []);
+            int fits = _fits.Count(numbers, 0, FirstDraws, []);
+            if (leaders.Count == best && ranked.Count >= finalists && AtMost(fits) < leaders.Peek())
+            {
+                continue;
+            }
+
+            fits += _fits.Count(numbers, FirstDraws, RankingDraws - FirstDraws, []);
             ranked.Add((numbers, fits));
             leaders.Enqueue(fits, fits);
             if (leaders.Count > best)
@@ -166,6 +173,13 @@ internal sealed class ShortlistSearch : IDisposable
 
         // A stable sort: among equals the higher bound stays ahead.
         return [.. ranked.OrderByDescending(entry => entry.Fits).Take(finalists).Select(entry => entry.Shoe)];
+    }
+
+    // What all the ranking draws can be expected to show at best, four standard errors above what the first have shown.
+    private static double AtMost(int firstFits)
+    {
+        double share = (firstFits + 1.0) / FirstDraws;
+        return RankingDraws * (share + (4 * Math.Sqrt(share / FirstDraws)));
     }
 
     private List<PairFit> Shown(List<(ShoeNumbers Shoe, double Chance)> counted)
@@ -192,28 +206,19 @@ internal sealed class ShortlistSearch : IDisposable
     private double ChanceOnShelf(byte[] covered, IEnumerable<(ShoeOnFile Shoe, double Bound)> rest, CancellationToken cancellationToken)
     {
         int byFinalists = covered.Count(fits => fits != 0);
-        int open = covered.AsSpan(0, RestOfShelfDraws).Count((byte)0);
-        int added = 0;
-        byte[] fits = new byte[RestOfShelfDraws];
+        var open = new List<int>(Enumerable.Range(0, RestOfShelfDraws).Where(draw => covered[draw] == 0));
+        int before = open.Count;
         foreach (var (shoe, _) in rest)
         {
-            if (added == open)
+            if (open.Count == 0)
             {
                 break;
             }
 
             cancellationToken.ThrowIfCancellationRequested();
-            _fits.Count(NumbersOf(shoe), 0, RestOfShelfDraws, fits);
-            for (int i = 0; i < fits.Length; i++)
-            {
-                if (fits[i] != 0 && covered[i] == 0)
-                {
-                    covered[i] = 1;
-                    added++;
-                }
-            }
+            _fits.RemoveFitting(NumbersOf(shoe), open);
         }
 
-        return Chance(byFinalists) + ((double)added / RestOfShelfDraws);
+        return Chance(byFinalists) + ((double)(before - open.Count) / RestOfShelfDraws);
     }
 }
