@@ -9,7 +9,6 @@ internal static class ShopLogs
         // Below a warning the framework logs addresses, and an address can hold what was searched for.
         logging.SetMinimumLevel(LogLevel.Warning);
         logging.AddFilter(null, LogLevel.Warning);
-        logging.AddFilter("ShopFit", LogLevel.Information);
 
         // Warns that the keys in the database are not encrypted: whoever can read the file can read the shop anyway.
         logging.AddFilter("Microsoft.AspNetCore.DataProtection.KeyManagement.XmlKeyManager", LogLevel.Error);

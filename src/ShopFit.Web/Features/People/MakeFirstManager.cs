@@ -18,7 +18,7 @@ public sealed class MakeFirstManager(IDbContextFactory<ShopDbContext> contexts, 
         Guid shopId;
         await using (var db = await contexts.CreateDbContextAsync(cancellationToken))
         {
-            shopId = await db.Shops.Select(shop => shop.Id).FirstAsync(cancellationToken);
+            shopId = await db.Shops.Select(shop => shop.Id).SingleAsync(cancellationToken);
         }
 
         // The command's key serves as the person's: a second press of the button means the same person.
