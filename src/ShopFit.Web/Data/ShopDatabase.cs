@@ -7,6 +7,9 @@ namespace ShopFit.Web.Data;
 /// <summary>How the shop's SQLite file is opened.</summary>
 public static class ShopDatabase
 {
+    // Seconds to wait for another writer before a person is told.
+    private const int Patience = 5;
+
     private static readonly SqlitePragmas Pragmas = new();
 
     // The migration tool and the command line have no web host, yet must see the same Identity tables as the shop.
@@ -30,7 +33,7 @@ public static class ShopDatabase
     /// <summary>Points a context at a file. Only preparation makes a file where there is none.</summary>
     public static void Use(DbContextOptionsBuilder builder, string file, SqliteOpenMode mode = SqliteOpenMode.ReadWrite)
     {
-        var connection = new SqliteConnectionStringBuilder { DataSource = file, ForeignKeys = true, Mode = mode };
+        var connection = new SqliteConnectionStringBuilder { DataSource = file, ForeignKeys = true, Mode = mode, DefaultTimeout = Patience };
         builder.UseSqlite(connection.ConnectionString).AddInterceptors(Pragmas);
     }
 
