@@ -21,6 +21,7 @@ internal static class OneLine
     private static string Sentence(Exception exception) => exception switch
     {
         CommandException or TimeoutException => exception.Message,
+        OperationCanceledException => "It was told to stop before it was ready.",
         SqliteException database => Database(database),
         IOException { InnerException: AddressInUseException } => "That address is in use already: another program listens there. Choose another with --urls.",
         SocketException { SocketErrorCode: SocketError.AccessDenied } => "This user may not listen there. Choose another port with --urls, above 1023.",

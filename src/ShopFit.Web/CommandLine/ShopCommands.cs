@@ -5,7 +5,6 @@ namespace ShopFit.Web.CommandLine;
 /// <summary>What can be asked of the program where it is started.</summary>
 public static class ShopCommands
 {
-    private const int Done = 0;
     private const int Failed = 1;
 
     /// <summary>Runs what the arguments ask for. Answers 0, or 1 after one line on the error stream.</summary>
@@ -21,10 +20,6 @@ public static class ShopCommands
         {
             // The host and the operating system end the program; a limit on the way out would cut off a write.
             return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
-        }
-        catch (OperationCanceledException)
-        {
-            return Done;
         }
         catch (Exception exception) when (!System.Diagnostics.Debugger.IsAttached)
         {

@@ -7,6 +7,7 @@ using ShopFit.Web.Support;
 
 namespace ShopFit.Web.CommandLine;
 
+[Collection(Alone.Name)]
 public sealed class ShopCommandsTests : IDisposable
 {
     private const string AnyPort = "http://127.0.0.1:0";

@@ -30,9 +30,16 @@ public sealed class ShopProgram : IDisposable
     }
 
     /// <summary>The next line that it prints.</summary>
-    public async Task<string> ReadLineAsync() =>
-        await _process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken)
-        ?? throw new InvalidOperationException(await _process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken));
+    public async Task<string> ReadLineAsync()
+    {
+        if (await _process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
+        {
+            return line;
+        }
+
+        var ended = await EndAsync();
+        throw new InvalidOperationException($"It ended with {ended.Code}: {ended.Errors}");
+    }
 
     /// <summary>Asks it to stop as a service manager does, and waits for its end.</summary>
     public async Task<Ended> StopAsync()

@@ -8,6 +8,7 @@ using ShopFit.Web.Support;
 
 namespace ShopFit.Web.Features.Catalogue;
 
+[Collection(Alone.Name)]
 public sealed class ImportCatalogueTests : IAsyncLifetime
 {
     private const string Header = "sku,maker,model,kind,sizeSystem,size,lengthMm,formSource,priceMinor,currency,gtin,onHand";

@@ -43,7 +43,7 @@ public sealed class ApiKeySchemeTests : IAsyncLifetime
 
         Assert.Equal(HttpStatusCode.Unauthorized, answer.StatusCode);
         Assert.Null(answer.Headers.Location);
-        Assert.Empty(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        Assert.Equal("application/problem+json", answer.Content.Headers.ContentType!.MediaType);
     }
 
     [Fact]
