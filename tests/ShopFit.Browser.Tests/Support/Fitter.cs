@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -6,6 +7,8 @@ namespace ShopFit.Browser.Support;
 /// <summary>What a fitter does on her tablet, in the words of the screen.</summary>
 internal static class Fitter
 {
+    private static readonly Regex FeetStation = new("/fittings/[0-9a-f-]{36}/feet$", RegexOptions.None, TimeSpan.FromSeconds(1));
+
     public static async Task SignInAsync(this IPage page)
     {
         await page.GotoAsync("/sign-in");
@@ -30,7 +33,7 @@ internal static class Fitter
         await page.GetByRole(AriaRole.Button, new() { Name = "Put her on file" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = name })).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Start a fitting" }).ClickAsync();
-        await page.WaitForURLAsync(url => url.EndsWith("/feet", StringComparison.Ordinal));
+        await Expect(page).ToHaveURLAsync(FeetStation);
         return page.Url[..page.Url.LastIndexOf('/')];
     }
 
@@ -40,6 +43,8 @@ internal static class Fitter
         var field = page.GetByLabel(what, new() { Exact = true });
         await field.FillAsync(number);
         await field.PressAsync("Enter");
+        // Only what the field calls read was saved; until then the number is in the browser alone.
+        await Expect(page.Locator(".number.read, .number.ask").Filter(new() { Has = field })).ToBeVisibleAsync();
         await Expect(field).ToHaveValueAsync(number.Replace(',', '.'));
     }
 

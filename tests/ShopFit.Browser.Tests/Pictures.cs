@@ -1,0 +1,66 @@
+using Microsoft.Playwright;
+using ShopFit.Browser.Support;
+using static Microsoft.Playwright.Assertions;
+
+namespace ShopFit.Browser;
+
+/// <summary>Takes the pictures of the README; not a test of its own, so it runs only when asked for (tests/pictures.sh).</summary>
+public sealed class Pictures(RunningShop shop) : IClassFixture<RunningShop>
+{
+    private static readonly string Folder = Path.Combine(Repository.Root, "tests", "pictures");
+
+    [Fact(Explicit = true)]
+    public async Task Of_the_stations_and_the_sheet()
+    {
+        Directory.CreateDirectory(Folder);
+        await using var tablet = await Tablet.TakeAsync();
+        var page = await tablet.OpenAsync(shop, Tablet.Flat);
+        await page.SignInAsync();
+        await page.GotoAsync("/dancers");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Tilly Fernsby-Quoin" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "fitting" }).First.ClickAsync();
+        await page.WaitForURLAsync(url => url.EndsWith("/feet", StringComparison.Ordinal));
+        var fitting = page.Url[..page.Url.LastIndexOf('/')];
+        await page.ReadAsync("Length, left foot", "238.5");
+        await page.ReadAsync("Length, right foot", "237");
+        await page.ReadAsync("Ball, left foot", "88");
+        await page.SayAsync("Toes, longest to fourth", "medium");
+        await page.SayAsync("Second toe, by the big toe", "level");
+        await page.SayAsync("Forefoot, height at joints", "medium");
+        await page.SayAsync("Squeeze, by hand", "some");
+        await page.SayAsync("Point, ankle and instep", "very flexible");
+        await TakeAsync(page, "feet");
+
+        await page.GetByRole(AriaRole.Link, new() { Name = "See the shortlist" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Listitem).First).ToBeVisibleAsync();
+        await TakeAsync(page, "shortlist");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Decide on" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Sell for" })).ToBeVisibleAsync();
+        await TakeAsync(page, "decision");
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sell for" }).ClickAsync();
+        var sheet = page.GetByRole(AriaRole.Link, new() { Name = "Open her sheet" });
+        await Expect(sheet).ToBeVisibleAsync();
+        await TakeAsync(page, "sold");
+        var answer = await page.APIRequest.GetAsync(shop.Address + await sheet.GetAttributeAsync("href"));
+        await File.WriteAllBytesAsync(Path.Combine(Folder, "sheet.pdf"), await answer.BodyAsync(), TestContext.Current.CancellationToken);
+        Assert.Contains("/fittings/", fitting, StringComparison.Ordinal);
+    }
+
+    // Flat and upright, light and dark.
+    private static async Task TakeAsync(IPage page, string name)
+    {
+        await page.EvaluateAsync("document.activeElement?.blur()");
+        foreach (var screen in new[] { Tablet.Upright, Tablet.Flat })
+        {
+            await page.SetViewportSizeAsync(screen.Width, screen.Height);
+            foreach (var colours in new[] { ColorScheme.Dark, ColorScheme.Light })
+            {
+                await page.EmulateMediaAsync(new() { ColorScheme = colours });
+                await page.WaitForTimeoutAsync(150);
+                var kind = colours is ColorScheme.Dark ? "-dark" : "";
+                await page.ScreenshotAsync(new() { Path = Path.Combine(Folder, $"{name}-{screen.Width}{kind}.png") });
+            }
+        }
+    }
+}
