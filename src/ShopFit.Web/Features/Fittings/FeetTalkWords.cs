@@ -1,7 +1,7 @@
 using System.Globalization;
 using Microsoft.Extensions.Localization;
 using ShopFit.Fitting.Beliefs;
-using ShopFit.Fitting.Feet;
+using ShopFit.Fitting.Sentences;
 
 namespace ShopFit.Web.Features.Fittings;
 
@@ -13,7 +13,7 @@ internal static class FeetTalkWords
     {
         var reading = doubted.Reading.Reading;
         var name = TraitWords.Name(reading.Trait, words).ToLower(CultureInfo.CurrentCulture);
-        var side = words[reading.Foot is Side.Left ? "left" : "right"].Value;
+        var side = FitSentences.Foot(reading.Foot);
         if (reading.Unit is ReadingUnit.Word)
         {
             return words["the {0} {1} does not go with all the rest. It is kept either way.", side, name];

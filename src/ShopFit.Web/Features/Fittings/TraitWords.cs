@@ -64,7 +64,7 @@ internal static class TraitWords
     public static string Unit(ReadIn readIn, IStringLocalizer<FittingWords> words) => readIn.Unit switch
     {
         ReadingUnit.Inches => words["in"],
-        ReadingUnit.Degrees => words["degrees"],
+        ReadingUnit.Degrees => words["°"],
         ReadingUnit.Points => words["of 10"],
         ReadingUnit.Size => SizeSystemName(readIn.System!.Id, words),
         _ => words["mm"],

@@ -1,0 +1,178 @@
+using AngleSharp.Dom;
+using Bunit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using ShopFit.Fitting.Feet;
+using ShopFit.Web.Features.Catalogue;
+using ShopFit.Web.Features.Dancers;
+using ShopFit.Web.Features.Sales;
+using ShopFit.Web.Features.Settings;
+using ShopFit.Web.Features.Shelf;
+using ShopFit.Web.Support;
+
+namespace ShopFit.Web.Features.Fittings;
+
+public sealed class FittingPageTests : PageTest
+{
+    private Dancer _dancer = null!;
+
+    public override async ValueTask InitializeAsync()
+    {
+        await base.InitializeAsync();
+        Services.AddLocalization();
+        Services.AddCatalogue().AddSales().AddSettings().AddDancers().AddFittings();
+        var dancer = Dancer.Of(Guid.CreateVersion7(), Shop.ShopId, "Tilly Fernsby-Quoin");
+        dancer.Describe("Tilly Fernsby-Quoin", "Tilly", new DateOnly(2013, 3, 1), Sex.Female, "Larch", "");
+        _dancer = await Shop.HasAsync(dancer);
+    }
+
+    [Fact]
+    public async Task What_was_entered_is_there_again_when_the_page_is_opened_anew()
+    {
+        var fitting = await DraftAsync();
+        var page = Open(fitting, "feet");
+
+        Field(page, "Length, left foot").Change("238,5");
+        page.WaitForAssertion(() => Assert.Equal("238.5", Field(page, "Length, left foot").GetAttribute("value")));
+        Key(page, "Toes, longest to fourth", "tapered").Click();
+        page.WaitForAssertion(() => Assert.Equal("true", Key(page, "Toes, longest to fourth", "tapered").GetAttribute("aria-pressed")));
+
+        var again = Open(fitting, "feet");
+        Assert.Equal("238.5", Field(again, "Length, left foot").GetAttribute("value"));
+        Assert.Equal("true", Key(again, "Toes, longest to fourth", "tapered").GetAttribute("aria-pressed"));
+    }
+
+    [Fact]
+    public async Task A_second_word_asks_for_which_foot_in_the_talk_line_and_splits_them()
+    {
+        var page = Open(await DraftAsync(), "feet");
+        Key(page, "Toes, longest to fourth", "medium").Click();
+        page.WaitForAssertion(() => Assert.Equal("true", Key(page, "Toes, longest to fourth", "medium").GetAttribute("aria-pressed")));
+
+        Key(page, "Toes, longest to fourth", "tapered").Click();
+        Assert.Contains("for which foot?", page.Find(".says").TextContent, StringComparison.Ordinal);
+        Button(page, "Left").Click();
+
+        page.WaitForAssertion(() => Assert.NotNull(Key(page, "Toes, longest to fourth", "tapered, left foot")));
+        Assert.NotNull(Key(page, "Toes, longest to fourth", "medium, right foot"));
+    }
+
+    [Fact]
+    public async Task A_number_that_cannot_be_is_refused_with_what_is_allowed_and_nothing_is_kept()
+    {
+        var fitting = await DraftAsync();
+        var page = Open(fitting, "feet");
+
+        Field(page, "Length, left foot").Change("2385");
+
+        page.WaitForAssertion(() => Assert.Contains("100 to 350", page.Find(".problem").TextContent, StringComparison.Ordinal));
+        Assert.Equal("2385", Field(page, "Length, left foot").GetAttribute("value"));
+        await using var db = Shop.CreateDbContext();
+        Assert.False(await db.FittingReadings.AnyAsync(TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task The_childs_view_shows_the_drawing_and_kind_words_and_nothing_else()
+    {
+        var page = Open(await DraftAsync(), "feet");
+
+        Button(page, "Tilly’s view").Click();
+
+        Assert.Equal(["Back to the fitting"], page.FindAll("button, a, input").Select(key => key.TextContent.Trim()));
+        Assert.Single(page.FindAll("svg[role=img]"));
+    }
+
+    [Fact]
+    public async Task Under_twelve_no_pointe_shoe_is_shown()
+    {
+        await HasPairAsync();
+        var page = Open(await DraftAsync(age: 11.9), "shortlist");
+
+        Assert.Empty(page.FindAll(".pair"));
+        Assert.Contains("Soft shoes for now", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_shortlist_leads_with_the_place_and_lays_the_best_pair_over_the_feet()
+    {
+        await HasPairAsync();
+        var page = Open(await DraftAsync(), "shortlist");
+
+        page.WaitForElement(".pair.laid", TimeSpan.FromSeconds(20));
+        Assert.Equal("B3", page.Find(".pair .where b").TextContent);
+        Assert.Equal(2, page.FindAll("path.shoe[stroke-dasharray], .mat path.shoe").Count);
+    }
+
+    [Fact]
+    public async Task Selling_with_the_same_address_twice_sells_once()
+    {
+        var sizeId = await HasPairAsync();
+        var fitting = await DraftAsync();
+        var command = Guid.CreateVersion7();
+        var first = OpenDecision(fitting, sizeId, command);
+        var second = OpenDecision(fitting, sizeId, command);
+        first.WaitForElement(".talk .main", TimeSpan.FromSeconds(20));
+        second.WaitForElement(".talk .main", TimeSpan.FromSeconds(20));
+
+        first.Find(".talk .main").Click();
+        first.WaitForAssertion(() => Assert.Contains("Fitted and sold", first.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+        second.Find(".talk .main").Click();
+        second.WaitForAssertion(() => Assert.Contains("Fitted and sold", second.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+
+        await using var db = Shop.CreateDbContext();
+        Assert.Equal((1, 1), (
+            await db.Sales.CountAsync(TestContext.Current.CancellationToken),
+            await db.StockLevels.Where(level => level.ItemId == sizeId).SumAsync(level => level.OnHand, TestContext.Current.CancellationToken)));
+    }
+
+    [Fact]
+    public async Task A_pair_that_went_meanwhile_says_so_and_leads_back_to_the_list()
+    {
+        var sizeId = await HasPairAsync();
+        var page = OpenDecision(await DraftAsync(), sizeId, Guid.CreateVersion7());
+        page.WaitForElement(".talk .main", TimeSpan.FromSeconds(20));
+        await using (var db = Shop.CreateDbContext())
+        {
+            await db.StockLevels.ExecuteUpdateAsync(set => set.SetProperty(level => level.OnHand, 0), TestContext.Current.CancellationToken);
+        }
+
+        page.Find(".talk .main").Click();
+
+        page.WaitForAssertion(() => Assert.Contains("no longer on the shelf", page.Find(".says").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+        Assert.EndsWith("/shortlist", page.Find(".talk a.main").GetAttribute("href"), StringComparison.Ordinal);
+    }
+
+    private async Task<Guid> DraftAsync(double age = 13) =>
+        (await Shop.HasAsync(FittingRecord.Of(Guid.CreateVersion7(), Shop.Fitter, _dancer.Id, "pointe", Shop.Clock.GetUtcNow(), age, Sex.Female))).Id;
+
+    private async Task<Guid> HasPairAsync()
+    {
+        var maker = await Shop.HasAsync(Maker.Of(Guid.CreateVersion7(), Shop.ShopId, "Thistlefen Lastworks"));
+        var model = await Shop.HasAsync(ShoeModel.Of(Guid.CreateVersion7(), Shop.ShopId, maker.Id, "Moorlace", "pointe", "paste"));
+        var item = await Shop.HasAsync(Item.Of(Guid.CreateVersion7(), Shop.ShopId, "M-38", "Thistlefen Lastworks Moorlace 38", ItemCategories.Shoes, 5950));
+        await Shop.HasAsync(ShoeSize.Of(item.Id, Shop.ShopId, model.Id, "eu", 38, "", "", "", new FormAsGiven(), leadTimeDays: 28));
+        var place = await Shop.HasAsync(ShelfPlace.Of(Guid.CreateVersion7(), Shop.ShopId, "B3"));
+        await Shop.HasAsync(StockLevel.Of(Guid.CreateVersion7(), Shop.ShopId, item.Id, place.Id, 2));
+        return item.Id;
+    }
+
+    private IRenderedComponent<FittingPage> Open(Guid fitting, string station)
+    {
+        var page = Render<FittingPage>(parameters => parameters.Add(it => it.Id, fitting).Add(it => it.Station, station));
+        page.WaitForElement(".fitting");
+        return page;
+    }
+
+    private IRenderedComponent<FittingPage> OpenDecision(Guid fitting, Guid sizeId, Guid command)
+    {
+        Services.GetRequiredService<NavigationManager>().NavigateTo($"/fittings/{fitting}/decision?size={sizeId}&command={command}");
+        return Open(fitting, "decision");
+    }
+
+    private static IElement Field(IRenderedComponent<FittingPage> page, string label) => page.Find($"input[aria-label='{label}']");
+
+    private static IElement Key(IRenderedComponent<FittingPage> page, string group, string word) => page.Find($"[role=group][aria-label='{group}'] button[aria-label='{word}']");
+
+    private static IElement Button(IRenderedComponent<FittingPage> page, string text) => page.FindAll("button").Single(key => key.TextContent.Trim() == text);
+}
