@@ -8,6 +8,9 @@ namespace ShopFit.Web.Support;
 /// <summary>Renders pages against a <see cref="TestShop"/>. A test adds the features that its page needs.</summary>
 public abstract class PageTest : BunitContext, IAsyncLifetime
 {
+    // A page waits for its database and its shortlist; on a busy machine that takes longer than the usual second.
+    static PageTest() => DefaultWaitTimeout = TimeSpan.FromSeconds(20);
+
     protected TestShop Shop { get; private set; } = null!;
 
     /// <summary>Who has signed in; null is the fitter.</summary>

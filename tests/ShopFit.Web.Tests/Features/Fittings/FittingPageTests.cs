@@ -33,9 +33,9 @@ public sealed class FittingPageTests : PageTest
         var fitting = await DraftAsync();
         var page = Open(fitting, "feet");
 
-        Field(page, "Length, left foot").Change("238,5");
+        await page.InvokeAsync(() => Field(page, "Length, left foot").Change("238,5"));
         page.WaitForAssertion(() => Assert.Equal("238.5", Field(page, "Length, left foot").GetAttribute("value")));
-        Key(page, "Toes, longest to fourth", "tapered").Click();
+        await page.InvokeAsync(() => Key(page, "Toes, longest to fourth", "tapered").Click());
         page.WaitForAssertion(() => Assert.Equal("true", Key(page, "Toes, longest to fourth", "tapered").GetAttribute("aria-pressed")));
 
         var again = Open(fitting, "feet");
@@ -47,12 +47,12 @@ public sealed class FittingPageTests : PageTest
     public async Task A_second_word_asks_for_which_foot_in_the_talk_line_and_splits_them()
     {
         var page = Open(await DraftAsync(), "feet");
-        Key(page, "Toes, longest to fourth", "medium").Click();
+        await page.InvokeAsync(() => Key(page, "Toes, longest to fourth", "medium").Click());
         page.WaitForAssertion(() => Assert.Equal("true", Key(page, "Toes, longest to fourth", "medium").GetAttribute("aria-pressed")));
 
-        Key(page, "Toes, longest to fourth", "tapered").Click();
-        Assert.Contains("for which foot?", page.Find(".says").TextContent, StringComparison.Ordinal);
-        Button(page, "Left").Click();
+        await page.InvokeAsync(() => Key(page, "Toes, longest to fourth", "tapered").Click());
+        page.WaitForAssertion(() => Assert.Contains("for which foot?", page.Find(".says").TextContent, StringComparison.Ordinal));
+        await page.InvokeAsync(() => Button(page, "Left").Click());
 
         page.WaitForAssertion(() => Assert.NotNull(Key(page, "Toes, longest to fourth", "tapered, left foot")));
         Assert.NotNull(Key(page, "Toes, longest to fourth", "medium, right foot"));
@@ -64,7 +64,7 @@ public sealed class FittingPageTests : PageTest
         var fitting = await DraftAsync();
         var page = Open(fitting, "feet");
 
-        Field(page, "Length, left foot").Change("2385");
+        await page.InvokeAsync(() => Field(page, "Length, left foot").Change("2385"));
 
         page.WaitForAssertion(() => Assert.Contains("100 to 350", page.Find(".problem").TextContent, StringComparison.Ordinal));
         Assert.Equal("2385", Field(page, "Length, left foot").GetAttribute("value"));
@@ -77,9 +77,9 @@ public sealed class FittingPageTests : PageTest
     {
         var page = Open(await DraftAsync(), "feet");
 
-        Button(page, "Tilly’s view").Click();
+        await page.InvokeAsync(() => Button(page, "Tilly’s view").Click());
 
-        Assert.Equal(["Back to the fitting"], page.FindAll("button, a, input").Select(key => key.TextContent.Trim()));
+        page.WaitForAssertion(() => Assert.Equal(["Back to the fitting"], page.FindAll("button, a, input").Select(key => key.TextContent.Trim())));
         Assert.Single(page.FindAll("svg[role=img]"));
     }
 
@@ -99,7 +99,7 @@ public sealed class FittingPageTests : PageTest
         await HasPairAsync();
         var page = Open(await DraftAsync(), "shortlist");
 
-        page.WaitForElement(".pair.laid", TimeSpan.FromSeconds(20));
+        page.WaitForElement(".pair.laid");
         Assert.Equal("B3", page.Find(".pair .where b").TextContent);
         Assert.Equal(2, page.FindAll("path.shoe[stroke-dasharray], .mat path.shoe").Count);
     }
@@ -112,13 +112,13 @@ public sealed class FittingPageTests : PageTest
         var command = Guid.CreateVersion7();
         var first = OpenDecision(fitting, sizeId, command);
         var second = OpenDecision(fitting, sizeId, command);
-        first.WaitForElement(".talk .main", TimeSpan.FromSeconds(20));
-        second.WaitForElement(".talk .main", TimeSpan.FromSeconds(20));
+        first.WaitForElement(".talk .main");
+        second.WaitForElement(".talk .main");
 
-        first.Find(".talk .main").Click();
-        first.WaitForAssertion(() => Assert.Contains("Fitted and sold", first.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
-        second.Find(".talk .main").Click();
-        second.WaitForAssertion(() => Assert.Contains("Fitted and sold", second.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+        await first.InvokeAsync(() => first.Find(".talk .main").Click());
+        first.WaitForAssertion(() => Assert.Contains("Fitted and sold", first.Markup, StringComparison.Ordinal));
+        await second.InvokeAsync(() => second.Find(".talk .main").Click());
+        second.WaitForAssertion(() => Assert.Contains("Fitted and sold", second.Markup, StringComparison.Ordinal));
 
         await using var db = Shop.CreateDbContext();
         Assert.Equal((1, 1), (
@@ -131,15 +131,15 @@ public sealed class FittingPageTests : PageTest
     {
         var sizeId = await HasPairAsync();
         var page = OpenDecision(await DraftAsync(), sizeId, Guid.CreateVersion7());
-        page.WaitForElement(".talk .main", TimeSpan.FromSeconds(20));
+        page.WaitForElement(".talk .main");
         await using (var db = Shop.CreateDbContext())
         {
             await db.StockLevels.ExecuteUpdateAsync(set => set.SetProperty(level => level.OnHand, 0), TestContext.Current.CancellationToken);
         }
 
-        page.Find(".talk .main").Click();
+        await page.InvokeAsync(() => page.Find(".talk .main").Click());
 
-        page.WaitForAssertion(() => Assert.Contains("no longer on the shelf", page.Find(".says").TextContent, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+        page.WaitForAssertion(() => Assert.Contains("no longer on the shelf", page.Find(".says").TextContent, StringComparison.Ordinal));
         Assert.EndsWith("/shortlist", page.Find(".talk a.main").GetAttribute("href"), StringComparison.Ordinal);
     }
 
