@@ -89,6 +89,10 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
     private int CountBlock(int from, int length, Span<byte> fits)
     {
         ref double differences = ref MemoryMarshal.GetArrayDataReference(_differences);
+        ref double needs = ref MemoryMarshal.GetReference(draws.Row(0));
+        var steps = sets.Steps;
+        double[] forms = _forms;
+        int[] parts = _parts;
         int found = 0;
         for (int i = 0; i < length; i += Lanes)
         {
@@ -96,16 +100,16 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
             for (int foot = 0; foot < 2 && both != Vector256<ulong>.Zero; foot++)
             {
                 var works = Vector256<ulong>.AllBitsSet;
-                for (int c = 0; c < _forms.Length; c++)
+                for (int c = 0; c < forms.Length; c++)
                 {
-                    ref double need = ref MemoryMarshal.GetReference(draws.Row((foot * _forms.Length) + c));
-                    var ease = Vector256.Create(_forms[c]) - Vector256.LoadUnsafe(ref need, (nuint)(from + i));
-                    if (_parts[c] >= 0)
+                    int need = (((foot * forms.Length) + c) * Draws.Count) + from + i;
+                    var ease = Vector256.Create(forms[c]) - Vector256.LoadUnsafe(ref needs, (nuint)need);
+                    if (parts[c] >= 0)
                     {
-                        ease += Vector256.LoadUnsafe(ref differences, (nuint)((_parts[c] * Block) + i));
+                        ease += Vector256.LoadUnsafe(ref differences, (nuint)((parts[c] * Block) + i));
                     }
 
-                    works &= At(sets.Steps[c], ease);
+                    works &= At(steps[c], ease);
                     if (works == Vector256<ulong>.Zero)
                     {
                         break;

@@ -75,9 +75,15 @@ internal sealed class ShoeNumbers
 
     /// <summary>The shoe's difference from its form on file for one part in one draw: the same number as in a run of them.</summary>
     public double DifferenceAt(int part, Draws draws, int draw) =>
-        (Sds[part] * Numbers(ShoeLevel.Maker, part, draws, draw, 1)[0])
-        + (Sds[ShoeForm.Parts + part] * Numbers(ShoeLevel.Model, part, draws, draw, 1)[0])
-        + (Sds[(2 * ShoeForm.Parts) + part] * Numbers(ShoeLevel.Pair, part, draws, draw, 1)[0]);
+        (Sds[part] * Number(ShoeLevel.Maker, part, draws, draw))
+        + (Sds[ShoeForm.Parts + part] * Number(ShoeLevel.Model, part, draws, draw))
+        + (Sds[(2 * ShoeForm.Parts) + part] * Number(ShoeLevel.Pair, part, draws, draw));
+
+    private double Number(ShoeLevel level, int part, Draws draws, int draw)
+    {
+        int place = Places[(int)level];
+        return place < 0 ? FixedDraws.Pool((int)level, part)[Starts[(int)level] + draw] : draws.Row(place + part)[draw];
+    }
 
     private ReadOnlySpan<double> Numbers(ShoeLevel level, int part, Draws draws, int start, int count) =>
         Places[(int)level] < 0
