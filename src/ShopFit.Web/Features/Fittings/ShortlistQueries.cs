@@ -1,6 +1,7 @@
 using ShopFit.Fitting.Scoring;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
+using ShopFit.Web.Features.Sales;
 
 namespace ShopFit.Web.Features.Fittings;
 
@@ -18,12 +19,22 @@ public sealed class ShortlistQueries(ShopContexts contexts, CatalogueQueries cat
     }
 
     /// <summary>How one pair fits, wherever it would rank; null where there is no such fitting or pair.</summary>
-    public async Task<SeenPair?> JudgeAsync(Guid fittingId, Guid sizeId, CancellationToken cancellationToken)
+    /// <param name="fittingId">Which fitting.</param>
+    /// <param name="sizeId">Which pair.</param>
+    /// <param name="pads">The pads that the fitter chose; null: those that do best.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<SeenPair?> JudgeAsync(Guid fittingId, Guid sizeId, IReadOnlyList<PadUnderFoot>? pads, CancellationToken cancellationToken)
     {
         var (shoes, question) = await QuestionAsync(fittingId, cancellationToken);
         return question is null || shoes.Find(sizeId) is not { } pair || pair.Kind != question.Question.Kind
             ? null
-            : await Task.Run(() => new SeenPair(pair, Shortlist.Judge(question.Question, pair.OnFile)), cancellationToken);
+            : await Task.Run(
+                () =>
+                {
+                    var best = Shortlist.Judge(question.Question, pair.OnFile);
+                    return new SeenPair(pair, pads is null ? best : ChosenFit.Of(best, pads, shoes.Numbers));
+                },
+                cancellationToken);
     }
 
     private async Task<(ShoesOnFile Shoes, FittingQuestion? Question)> QuestionAsync(Guid fittingId, CancellationToken cancellationToken)
