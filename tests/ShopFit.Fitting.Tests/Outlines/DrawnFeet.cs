@@ -38,8 +38,9 @@ internal static class DrawnFeet
     private static readonly Matrix<double> WomensFactor = Matrix<double>.Build.DenseOfArray(WomensCorrelations).Cholesky().Factor;
     private static readonly Matrix<double> MensFactor = Matrix<double>.Build.DenseOfArray(MensCorrelations).Cholesky().Factor;
 
+    // Cut at 4.3 standard deviations, beyond which nobody walks in: the generator likes to try the ends of its range.
     private static readonly Gen<double> GenNormal =
-        Gen.Select(Gen.Double[1e-9, 1], Gen.Double[0, 1], (radius, turn) => Math.Sqrt(-2 * Math.Log(radius)) * Math.Cos(2 * Math.PI * turn));
+        Gen.Select(Gen.Double[1e-4, 1], Gen.Double[0, 1], (radius, turn) => Math.Sqrt(-2 * Math.Log(radius)) * Math.Cos(2 * Math.PI * turn));
 
     /// <summary>A foot, and its girth, which the drawing of a bare foot does not need.</summary>
     internal static Gen<(FootShape Foot, double Girth)> GenBare { get; } = Gen.Select(
