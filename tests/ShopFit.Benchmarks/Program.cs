@@ -5,4 +5,7 @@ var root = new RootCommand("Measures the speed and the accuracy of ShopFit. Comp
 var score = new Command("score", "How fast feet are scored against forms, and how long a shortlist over 20,000 sizes takes.");
 score.SetAction(_ => ScoreBenchmark.Run(Console.Out));
 root.Subcommands.Add(score);
+var import = new Command("import", "How long the program takes to import a catalogue file of 20,000 rows into an empty shop, and the same file again.");
+import.SetAction((_, cancellationToken) => ImportBenchmark.RunAsync(Console.Out, cancellationToken));
+root.Subcommands.Add(import);
 return await root.Parse(args).InvokeAsync();
