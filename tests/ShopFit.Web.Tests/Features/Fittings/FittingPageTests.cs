@@ -112,12 +112,12 @@ public sealed class FittingPageTests : PageTest
         var command = Guid.CreateVersion7();
         var first = OpenDecision(fitting, sizeId, command);
         var second = OpenDecision(fitting, sizeId, command);
-        first.WaitForElement(".talk .main");
-        second.WaitForElement(".talk .main");
+        first.WaitForElement(".talk button.main");
+        second.WaitForElement(".talk button.main");
 
-        await first.InvokeAsync(() => first.Find(".talk .main").Click());
+        await first.InvokeAsync(() => first.Find(".talk button.main").Click());
         first.WaitForAssertion(() => Assert.Contains("Fitted and sold", first.Markup, StringComparison.Ordinal));
-        await second.InvokeAsync(() => second.Find(".talk .main").Click());
+        await second.InvokeAsync(() => second.Find(".talk button.main").Click());
         second.WaitForAssertion(() => Assert.Contains("Fitted and sold", second.Markup, StringComparison.Ordinal));
 
         await using var db = Shop.CreateDbContext();
@@ -131,13 +131,13 @@ public sealed class FittingPageTests : PageTest
     {
         var sizeId = await HasPairAsync();
         var page = OpenDecision(await DraftAsync(), sizeId, Guid.CreateVersion7());
-        page.WaitForElement(".talk .main");
+        page.WaitForElement(".talk button.main");
         await using (var db = Shop.CreateDbContext())
         {
             await db.StockLevels.ExecuteUpdateAsync(set => set.SetProperty(level => level.OnHand, 0), TestContext.Current.CancellationToken);
         }
 
-        await page.InvokeAsync(() => page.Find(".talk .main").Click());
+        await page.InvokeAsync(() => page.Find(".talk button.main").Click());
 
         page.WaitForAssertion(() => Assert.Contains("no longer on the shelf", page.Find(".says").TextContent, StringComparison.Ordinal));
         Assert.EndsWith("/shortlist", page.Find(".talk a.main").GetAttribute("href"), StringComparison.Ordinal);
