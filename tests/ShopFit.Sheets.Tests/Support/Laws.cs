@@ -9,7 +9,7 @@ internal static class Laws
     private const double EndMargin = 9 * Millimetre;
     private const double Tolerance = 0.6;
 
-    // The foot of a j, and a wide accent on a narrow letter, hang out of their line: a millimetre in the largest type.
+    // The foot of a j, a wide accent on a narrow letter and two accents on a capital hang out of their line: a millimetre in the largest type.
     private const double Overhang = Millimetre;
 
     // Plain-language advice for printed health information asks for 12 pt or more; captions inside drawings may be smaller.
@@ -34,7 +34,7 @@ internal static class Laws
             Assert.InRange(box.Left, SideMargin - Overhang, page.Width - SideMargin + Overhang);
             Assert.InRange(box.Right, SideMargin - Overhang, page.Width - SideMargin + Overhang);
             Assert.InRange(box.Bottom, EndMargin - Tolerance, page.Height - EndMargin + Tolerance);
-            Assert.InRange(box.Top, EndMargin - Tolerance, page.Height - EndMargin + Tolerance);
+            Assert.InRange(box.Top, EndMargin - Tolerance, page.Height - EndMargin + Overhang);
         });
     }
 
