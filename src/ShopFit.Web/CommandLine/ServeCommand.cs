@@ -13,7 +13,7 @@ internal static class ServeCommand
     {
         var demo = new Option<bool>("--demo")
         {
-            Description = "Serves an invented shop with people, shoes and dancers, in a database of its own beside any real one.",
+            Description = "Serves an invented shop with people, shoes and dancers, in a folder of its own; a folder that holds a real shop is left alone.",
         };
         var urls = new Option<string>("--urls")
         {
@@ -39,9 +39,9 @@ internal static class ServeCommand
             builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", level => started && level >= LogLevel.Warning);
         });
 
-        if (folder.IsDemo)
+        if (folder.IsDemo && !await app.Services.GetRequiredService<DemoShop>().OpenAsync(cancellationToken))
         {
-            await app.Services.GetRequiredService<DemoShop>().OpenAsync(cancellationToken);
+            throw new CommandException($"\"{folder.Path}\" holds a real shop. The demo needs a folder of its own: leave out --data, or name another.");
         }
 
         await app.StartAsync(cancellationToken);

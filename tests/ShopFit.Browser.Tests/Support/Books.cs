@@ -37,7 +37,7 @@ internal sealed class Books(RunningShop shop)
 
     private async Task<IReadOnlyList<string>> ListAsync(string question, string id)
     {
-        await using var connection = new SqliteConnection($"Data Source={Path.Combine(shop.Data, "demo.db")};Mode=ReadOnly");
+        await using var connection = new SqliteConnection($"Data Source={Path.Combine(shop.Data, "shop.db")};Mode=ReadOnly");
         await connection.OpenAsync();
         await using var command = connection.CreateCommand();
 #pragma warning disable CA2100 // The questions are the constants above.

@@ -47,10 +47,9 @@ public sealed class ShopCommandsTests : IDisposable
     }
 
     [Fact]
-    public async Task The_demo_says_how_to_sign_in_and_leaves_a_real_shop_alone()
+    public async Task The_demo_says_how_to_sign_in_and_takes_a_key_made_for_its_folder()
     {
-        await ShopProgram.RunAsync("add-api-key", "till", "--data", _folder);
-        var real = await File.ReadAllBytesAsync(Path.Combine(_folder, "shop.db"), TestContext.Current.CancellationToken);
+        var key = (await ShopProgram.RunAsync("add-api-key", "till", "--data", _folder)).Output.TrimEnd('\n').Split('\n')[^1];
 
         using var program = ShopProgram.Start("--demo", "--data", _folder, "--urls", AnyPort);
         var address = await AddressAsync(program);
@@ -59,9 +58,26 @@ public sealed class ShopCommandsTests : IDisposable
         using var browser = new HttpClient(handler) { BaseAddress = address };
         var asFitter = await TestSite.SendFormAsync(browser, "/sign-in", ("Form.UserName", words[1]), ("Form.Password", words[3]));
         var asManager = await TestSite.SendFormAsync(browser, "/sign-in", ("Form.UserName", words[5]), ("Form.Password", words[7]));
+        using var question = new HttpRequestMessage(HttpMethod.Post, "/api/v1/shortlist") { Content = new StringContent("{}", System.Text.Encoding.UTF8, "application/json") };
+        question.Headers.Add("X-Api-Key", key);
+        var answer = await browser.SendAsync(question, TestContext.Current.CancellationToken);
         await program.StopAsync();
 
         Assert.Equal((HttpStatusCode.Found, HttpStatusCode.Found), (asFitter.StatusCode, asManager.StatusCode));
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task The_demo_leaves_a_real_shop_alone()
+    {
+        var catalogue = Path.Combine(_folder, "catalogue.csv");
+        await File.WriteAllTextAsync(catalogue, "sku,maker,model,kind,sizeSystem,size\nA1,Aldergate,Wren,pointe,eu,38\n", TestContext.Current.CancellationToken);
+        Assert.Equal(0, (await ShopProgram.RunAsync("import-catalogue", catalogue, "--data", _folder)).Code);
+        var real = await File.ReadAllBytesAsync(Path.Combine(_folder, "shop.db"), TestContext.Current.CancellationToken);
+
+        var ended = await ShopProgram.RunAsync("--demo", "--data", _folder, "--urls", AnyPort);
+
+        AssertOneLine($"\"{_folder}\" holds a real shop. The demo needs a folder of its own: leave out --data, or name another.", ended);
         Assert.Equal(real, await File.ReadAllBytesAsync(Path.Combine(_folder, "shop.db"), TestContext.Current.CancellationToken));
     }
 
@@ -69,11 +85,11 @@ public sealed class ShopCommandsTests : IDisposable
     public async Task A_demo_that_is_there_is_kept()
     {
         await ServeDemoAsync();
-        await MarkAsync(Path.Combine(_folder, "demo.db"));
+        await MarkAsync(Path.Combine(_folder, "shop.db"));
 
         await ServeDemoAsync();
 
-        Assert.True(await IsMarkedAsync(Path.Combine(_folder, "demo.db")));
+        Assert.True(await IsMarkedAsync(Path.Combine(_folder, "shop.db")));
     }
 
     [Theory]
@@ -81,7 +97,8 @@ public sealed class ShopCommandsTests : IDisposable
     [InlineData(null)]
     public async Task A_demo_that_cannot_be_opened_any_more_is_made_afresh(string? content)
     {
-        var file = Path.Combine(_folder, "demo.db");
+        var file = Path.Combine(_folder, "shop.db");
+        await File.WriteAllTextAsync(new ShopFolder(_folder).DemoMark, "", TestContext.Current.CancellationToken);
         if (content is null)
         {
             await MarkAsync(file, table: "Shops");

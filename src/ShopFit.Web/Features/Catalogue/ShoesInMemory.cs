@@ -71,7 +71,8 @@ public sealed class ShoesInMemory
             PriceMinor = row.PriceMinor,
             LeadTimeDays = row.Size.LeadTimeDays,
             Places = [.. placesOf[row.Size.Id]],
-            OnFile = new ShoeOnFile(row.Code, row.Model.MakerId.ToString(), row.Model.Id.ToString(), FormOf(row.Size, numbers), placesOf[row.Size.Id].Any()),
+            // By names, not by keys of rows: the same catalogue gives the same answer in any database.
+            OnFile = new ShoeOnFile(row.Code, row.Maker, $"{row.Maker}\n{row.Model.Name}", FormOf(row.Size, numbers), placesOf[row.Size.Id].Any()),
         })]);
     }
 

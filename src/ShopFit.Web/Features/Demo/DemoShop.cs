@@ -17,14 +17,16 @@ internal sealed class DemoShop(ShopFolder folder, ShopPreparation preparation, I
     // Key of the command that makes the people, the same at every start.
     private static readonly Guid MakePeople = new("019abf00-0000-7000-8000-000000000001");
 
-    /// <summary>Opens it, with its people at least.</summary>
-    public async Task OpenAsync(CancellationToken cancellationToken)
+    private bool IsMarked => File.Exists(folder.DemoMark);
+
+    /// <summary>Opens it, filled; false, and nothing is changed, where the folder holds a real shop.</summary>
+    public async Task<bool> OpenAsync(CancellationToken cancellationToken)
     {
         try
         {
             await preparation.RunAsync(cancellationToken);
         }
-        catch (SqliteException exception) when (CannotBeOpened.Contains(exception.SqliteErrorCode))
+        catch (SqliteException exception) when (IsMarked && CannotBeOpened.Contains(exception.SqliteErrorCode))
         {
             SqliteConnection.ClearAllPools();
             foreach (var file in FileEndings.Select(ending => folder.DatabaseFile + ending))
@@ -36,7 +38,23 @@ internal sealed class DemoShop(ShopFolder folder, ShopPreparation preparation, I
         }
 
         await using var scope = scopes.CreateAsyncScope();
+        if (!IsMarked && await IsInUseAsync(scope.ServiceProvider, cancellationToken))
+        {
+            return false;
+        }
+
+        await File.WriteAllTextAsync(folder.DemoMark, "What this folder holds was invented. It is made afresh when it cannot be opened.\n", cancellationToken);
         await FillAsync(scope.ServiceProvider, cancellationToken);
+        return true;
+    }
+
+    // A shop in which nobody works and nothing is on file may become the demo; it may have keys of the API already.
+    private static async Task<bool> IsInUseAsync(IServiceProvider services, CancellationToken cancellationToken)
+    {
+        await using var db = await services.GetRequiredService<IDbContextFactory<ShopDbContext>>().CreateDbContextAsync(cancellationToken);
+        return await db.Users.AnyAsync(cancellationToken)
+            || await db.Items.IgnoreQueryFilters().AnyAsync(cancellationToken)
+            || await db.Dancers.IgnoreQueryFilters().AnyAsync(cancellationToken);
     }
 
     private static async Task FillAsync(IServiceProvider services, CancellationToken cancellationToken)
