@@ -29,11 +29,13 @@ internal static class TakeHomeSheetFacts
     /// <summary>Gathered girth over the breadth that is drawn inside the shoe, as the outlines take it.</summary>
     private const double GirthToBreadth = 2.46;
 
+    private const string English = "en";
+
     /// <summary>The facts, in the dancer's language as far as the shop speaks it.</summary>
     public static TakeHomeSheet Of(SoldFitting sold)
     {
         var (culture, uiCulture) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
-        var language = LanguageOf(sold.Dancer);
+        var language = LanguageOf(sold.Dancer, sold.Shop);
         try
         {
             (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (language, language);
@@ -92,15 +94,17 @@ internal static class TakeHomeSheetFacts
         };
     }
 
-    private static CultureInfo LanguageOf(Dancer? dancer)
+    /// <summary>The dancer's language. English without a country is written as the shop's paper suggests: days before months on A4.</summary>
+    private static CultureInfo LanguageOf(Dancer? dancer, Shop shop)
     {
+        var language = dancer?.Language ?? English;
         try
         {
-            return CultureInfo.GetCultureInfo(dancer?.Language ?? "en", predefinedOnly: true);
+            return CultureInfo.GetCultureInfo(language == English && shop.Paper != "Letter" ? "en-GB" : language, predefinedOnly: true);
         }
         catch (CultureNotFoundException)
         {
-            return CultureInfo.GetCultureInfo("en");
+            return CultureInfo.GetCultureInfo(English);
         }
     }
 

@@ -53,6 +53,10 @@ public sealed class SellFittingTests : IAsyncLifetime
         Assert.Equal((sold.PaperId, sale.Id, TakeHomeSheet.CurrentFormatVersion), (paper.Id, paper.SaleId!.Value, paper.FormatVersion));
         Assert.Equal(("Tilly", "Wren", "38", SheetSewing.ByShop), (sheet.Dancer.FirstName, sheet.Pair.Model, sheet.Pair.Size, sheet.Sewing));
         Assert.Equal("She stood best in these.", sheet.FitterDecided);
+        Assert.Equal(("en-GB", PaperSize.A4, new DateOnly(2026, 3, 14), new DateOnly(2026, 3, 28)), (sheet.Language, sheet.Paper, sheet.Date, sheet.ReturnUntil!.Value));
+        Assert.Equal((new DateOnly(2026, 3, 24), new DateOnly(2026, 4, 4), new DateOnly(2026, 6, 14)), (sheet.TeacherLookBy!.Value, sheet.LookOn!.Value, sheet.MeasureAgainOn!.Value));
+        Assert.Equal(5, sheet.Criteria.Count);
+        Assert.StartsWith("We chose them because", sheet.Because, StringComparison.Ordinal);
     }
 
     [Fact]
