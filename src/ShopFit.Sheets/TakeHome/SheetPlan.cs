@@ -59,7 +59,8 @@ internal sealed class SheetPlan
                 new Rule(1.5));
         }
 
-        var left = Stack.Of(1, Paragraph.Heading(_text.Title, 1, size), new Paragraph(_text.WhoseAndWhen));
+        // A j in the largest type reaches far down, and a capital with two accents far up.
+        var left = Stack.Of(3, Paragraph.Heading(_text.Title, 1, size), new Paragraph(_text.WhoseAndWhen));
         var right = Stack.Of(1,
             new Paragraph(_text.Pair, bold: true, Largest(_text.Pair, PairSize, Paragraph.ReadingSize, _paper.InnerWidth * 0.4, lines: 1), TextAlign.Right),
             new Paragraph(_text.Maker, align: TextAlign.Right),
