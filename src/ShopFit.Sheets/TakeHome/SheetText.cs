@@ -30,8 +30,12 @@ internal sealed class SheetText(TakeHomeSheet sheet, SheetWords words)
         : sheet.TeacherLookBy is { } day ? words.Filled("FirstPairBy", words.Day(day, sheet.Date))
         : words["FirstPair"];
 
-    public string Because =>
-        sheet.Because.Trim() + " " + (sheet.PairsTried == 1 ? words["PairsTriedOne"] : words.Filled("PairsTried", sheet.PairsTried));
+    public string Because => sheet.PairsTried switch
+    {
+        < 1 => sheet.Because.Trim(),
+        1 => $"{sheet.Because.Trim()} {words["PairsTriedOne"]}",
+        _ => $"{sheet.Because.Trim()} {words.Filled("PairsTried", sheet.PairsTried)}",
+    };
 
     public string Stop => words[_pointe ? "StopPointe" : "StopOther"];
 

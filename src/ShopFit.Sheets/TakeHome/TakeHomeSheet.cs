@@ -53,7 +53,7 @@ public sealed record TakeHomeSheet
     /// <summary>The whole sentence "We chose them because ...".</summary>
     public required string Because { get; init; }
 
-    /// <summary>How many pairs were tried, this one counted.</summary>
+    /// <summary>How many pairs were tried, this one counted; 0 where nobody noted it, and then nothing is said.</summary>
     public int PairsTried { get; init; } = 1;
 
     /// <summary>Who sews what; see <see cref="SheetSewing"/>.</summary>

@@ -69,6 +69,8 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
 
     public DbSet<FittingTryOn> FittingTryOns => Set<FittingTryOn>();
 
+    public DbSet<FittingChoice> FittingChoices => Set<FittingChoice>();
+
     public DbSet<FittingDecision> FittingDecisions => Set<FittingDecision>();
 
     public DbSet<FittingSnapshot> FittingSnapshots => Set<FittingSnapshot>();

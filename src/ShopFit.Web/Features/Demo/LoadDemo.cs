@@ -178,7 +178,7 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         }
         else
         {
-            Expect<DecideFittingOutcome.Decided>(await new DecideFitting(writes, _then).RunAsync(
+            Expect<DecideFittingOutcome.Decided>(await new DecideFitting(writes, shoes, _then).RunAsync(
                 fitter, Key("decide"), new DecideFittingRequest(opened.FittingId, decision.Kind, decision.Reason, decision.Why, sizeId), cancellationToken));
         }
 

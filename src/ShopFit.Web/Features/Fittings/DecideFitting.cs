@@ -1,12 +1,13 @@
 using System.Text.Json.Serialization;
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.People;
 
 namespace ShopFit.Web.Features.Fittings;
 
 /// <summary>Ends a fitting without a sale: come back, not today, or a pair to be ordered. A sale ends it by itself.</summary>
-public sealed class DecideFitting(ShopWrites writes, TimeProvider clock)
+public sealed class DecideFitting(ShopWrites writes, ShoesInMemory shoesInMemory, TimeProvider clock)
 {
     /// <summary>Longest word of the fitter's own, as the database keeps it.</summary>
     public const int LongestWhy = 1000;
@@ -34,8 +35,28 @@ public sealed class DecideFitting(ShopWrites writes, TimeProvider clock)
             db.FittingDecisions.Add(FittingDecision.Of(
                 commandId, actor, request.FittingId, now, request.Kind, request.Why, request.SizeId, reason: request.Reason ?? ""));
             fitting.Close(now);
+            await KeepFitAsync(db, actor, request, now, ct);
             return new DecideFittingOutcome.Decided();
         }, cancellationToken);
+
+    // A pair that was chosen and not bought says as much about the advice as one that was.
+    private async Task KeepFitAsync(ShopDbContext db, Actor actor, DecideFittingRequest request, DateTimeOffset now, CancellationToken cancellationToken)
+    {
+        var chosen = await db.FittingChoices.AsNoTracking()
+            .Where(row => row.FittingId == request.FittingId)
+            .OrderByDescending(row => row.ChosenAt).ThenByDescending(row => row.Id)
+            .FirstOrDefaultAsync(cancellationToken);
+        var shoes = await shoesInMemory.SeeAsync(db, cancellationToken);
+        if ((request.SizeId ?? chosen?.SizeId) is not { } sizeId
+            || shoes.Find(sizeId) is not { } pair
+            || await FittingQuestion.LoadAsync(db, shoes, request.FittingId, cancellationToken) is not { } question)
+        {
+            return;
+        }
+
+        var pads = chosen?.SizeId == sizeId ? chosen.Chosen().Pads : null;
+        db.FittingSnapshots.Add(FitAtClosing.Snapshot(actor, request.FittingId, now, shoes, FitAtClosing.Judge(question, shoes, pair, pads)));
+    }
 
     private static DecideProblem? Check(DecideFittingRequest request) => request switch
     {

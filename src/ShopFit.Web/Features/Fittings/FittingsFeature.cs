@@ -9,6 +9,7 @@ public static class FittingsFeature
         .AddScoped<WithdrawReading>()
         .AddScoped<RecordTryOn>()
         .AddScoped<SetFittingStart>()
+        .AddScoped<ChooseInFitting>()
         .AddScoped<DecideFitting>()
         .AddScoped<FeetQueries>()
         .AddScoped<ShortlistQueries>()

@@ -49,6 +49,9 @@ public sealed record SeenFitting
     /// <summary>What the belief is made of.</summary>
     public required FittingEvidence Evidence { get; init; }
 
+    /// <summary>What lies ready to be decided on; null while nothing was chosen.</summary>
+    public required SeenChoice? Choice { get; init; }
+
     /// <summary>How it ended; null while it is open.</summary>
     public required SeenDecision? Decision { get; init; }
 
@@ -78,6 +81,9 @@ public sealed record SeenFitting
 
 /// <summary>One reading with its key.</summary>
 public sealed record SeenReading(Guid Id, DateTimeOffset TakenAt, Reading Reading);
+
+/// <summary>What lies ready, with its key.</summary>
+public sealed record SeenChoice(Guid Id, DateTimeOffset At, ChosenForFitting Chosen);
 
 /// <summary>How a fitting ended.</summary>
 /// <param name="Kind">One of <see cref="DecisionKinds"/>.</param>

@@ -1,7 +1,6 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Microsoft.EntityFrameworkCore;
-using ShopFit.Fitting.Scoring;
+using ShopFit.Fitting.TryOns;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Fittings;
@@ -15,11 +14,6 @@ namespace ShopFit.Web.Features.Sales;
 /// <remarks>All of it is one transaction: the shelf goes down and the sale stands, or neither happens.</remarks>
 public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, TimeProvider clock)
 {
-    private static readonly JsonSerializerOptions Format = new(JsonSerializerDefaults.Web)
-    {
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
-    };
-
     public Task<SellFittingOutcome> RunAsync(Actor actor, Guid commandId, SellFittingRequest request, CancellationToken cancellationToken) =>
         writes.RunAsync<SellFittingOutcome>(
             actor,
@@ -43,7 +37,11 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
         }
 
         var shoes = await shoesInMemory.SeeAsync(db, cancellationToken);
-        var pair = shoes.Find(request.SizeId);
+        if (shoes.Find(request.SizeId) is not { } pair)
+        {
+            return new SellFittingOutcome.Invalid(SellProblem.PairMissing);
+        }
+
         if (Check(fitting, shoes, pair, request) is { } refused)
         {
             return refused;
@@ -52,10 +50,7 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
         var now = clock.GetUtcNow();
         var question = (await FittingQuestion.LoadAsync(db, shoes, fitting.Id, cancellationToken))!;
 
-        // Only this pair is judged, and what was tried with it; the rest of the catalogue would be prepared for nothing.
-        var tried = question.Question.TryOns.Select(tryOn => shoes.Find(tryOn.Sku)!.OnFile);
-        var asked = question.Question with { Shoes = [.. tried.Append(pair!.OnFile).DistinctBy(shoe => shoe.Sku)] };
-        var fit = ChosenFit.Of(Shortlist.Judge(asked, pair.OnFile), request.Pads, shoes.Numbers);
+        var fit = FitAtClosing.Judge(question, shoes, pair, request.Pads);
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == actor.ShopId, cancellationToken);
 
         var bag = await SaleBag.PackAsync(db, shop, pair, request, cancellationToken);
@@ -81,8 +76,7 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
         var padsJson = PadsAsJson.Write(request.Pads);
         db.FittingDecisions.Add(FittingDecision.Of(
             Guid.CreateVersion7(now), actor, fitting.Id, now, DecisionKinds.Sold, request.Why ?? "", pair.SizeId, padsJson, request.AdviceNote ?? "", request.OverruleReason ?? ""));
-        db.FittingSnapshots.Add(FittingSnapshot.Of(
-            Guid.CreateVersion7(now), actor.ShopId, fitting.Id, shoes.Numbers.Fingerprint(), offsetsVersion: 0, fit.ChanceOfFit, fit.Score, padsJson, CriteriaJson(fit)));
+        db.FittingSnapshots.Add(FitAtClosing.Snapshot(actor, fitting.Id, now, shoes, fit));
         fitting.Close(now);
 
         var dancer = fitting.DancerId is null ? null : await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == fitting.DancerId, cancellationToken);
@@ -97,7 +91,7 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             Fit = fit,
             Pads = request.Pads,
             Feet = question.Belief.Now.Belief,
-            PairsTried = question.Question.TryOns.Select(tryOn => tryOn.Sku).Append(pair.Sku).Distinct(StringComparer.Ordinal).Count(),
+            PairsTried = PairsTried(question.Question.TryOns, pair),
             SewnByShop = bag.Lines.Any(line => line.Item.Category == ItemCategories.Service),
             FitterDecided = string.Join(' ', new[] { request.OverruleReason?.Trim(), request.AdviceNote?.Trim() }.Where(note => !string.IsNullOrEmpty(note))),
             Why = request.Why?.Trim() ?? "",
@@ -108,13 +102,12 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
         return new SellFittingOutcome.Sold(saleId, paper.Id);
     }
 
-    private static SellFittingOutcome? Check(FittingRecord fitting, ShoesOnFile shoes, ShoeDetails? pair, SellFittingRequest request)
-    {
-        if (pair is null)
-        {
-            return new SellFittingOutcome.Invalid(SellProblem.PairMissing);
-        }
+    // Where no try-on was noted, nobody knows how many there were.
+    private static int PairsTried(IReadOnlyList<TryOn> tryOns, ShoeDetails pair) =>
+        tryOns.Count is 0 ? 0 : tryOns.Select(tryOn => tryOn.Sku).Append(pair.Sku).Distinct(StringComparer.Ordinal).Count();
 
+    private static SellFittingOutcome? Check(FittingRecord fitting, ShoesOnFile shoes, ShoeDetails pair, SellFittingRequest request)
+    {
         if (pair.Kind != fitting.Kind)
         {
             return new SellFittingOutcome.Invalid(SellProblem.OtherKind, pair.Sku);
@@ -144,8 +137,4 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             ? new SellFittingOutcome.Invalid(SellProblem.NoteTooLong)
             : null;
     }
-
-    private static string CriteriaJson(PairFit fit) => JsonSerializer.Serialize(
-        fit.Criteria.Select(place => new { place.Foot, Criterion = place.Criterion.Id, place.Ease, place.Low, place.High, place.Desirability }),
-        Format);
 }

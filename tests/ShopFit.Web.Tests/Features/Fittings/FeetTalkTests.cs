@@ -65,6 +65,7 @@ public class FeetTalkTests
         PairsBefore = 1,
         Readings = [.. readings.Select(reading => new SeenReading(Guid.CreateVersion7(), Now, reading))],
         Evidence = new(Sex.Female, 12.5, Now, readings, []),
+        Choice = null,
         Decision = null,
         Time = new ShopTime(TimeZoneInfo.Utc),
         Units = "mm",

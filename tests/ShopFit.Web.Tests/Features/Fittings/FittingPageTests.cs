@@ -143,6 +143,32 @@ public sealed class FittingPageTests : PageTest
         Assert.EndsWith("/shortlist", page.Find(".talk a.main").GetAttribute("href"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_lies_ready_is_there_again_when_the_decision_is_opened_anew()
+    {
+        var sizeId = await HasPairAsync();
+        var ribbon = await Shop.HasAsync(Item.Of(Guid.CreateVersion7(), Shop.ShopId, "RIB-1", "Satin ribbon", ItemCategories.Ribbon, 420));
+        var fitting = await DraftAsync();
+        var page = OpenDecision(fitting, sizeId, Guid.CreateVersion7());
+        page.WaitForElement(".talk button.main");
+
+        await page.InvokeAsync(() => page.Find("button.bare[aria-expanded]").Click());
+        await page.InvokeAsync(() => page.Find("[role=group][aria-label='heel cushion'] button:last-child").Click());
+        await page.InvokeAsync(() => page.Find("button[aria-label='One more of Satin ribbon']").Click());
+        await page.InvokeAsync(() => page.Find("textarea").Change("She dances in these already."));
+        page.WaitForAssertion(() => Assert.Equal("1", page.Find("output").TextContent));
+
+        Services.GetRequiredService<NavigationManager>().NavigateTo($"/fittings/{fitting}/decision");
+        var again = Open(fitting, "decision");
+        again.WaitForElement(".talk button.main");
+        Assert.Equal("true", again.Find("[role=group][aria-label='heel cushion'] button:last-child").GetAttribute("aria-pressed"));
+        Assert.Equal("1", again.Find("output").TextContent);
+        Assert.Equal("She dances in these already.", again.Find("textarea").GetAttribute("value"));
+        await using var db = Shop.CreateDbContext();
+        var newest = (await db.FittingChoices.OrderBy(row => row.ChosenAt).ThenBy(row => row.Id).LastAsync(TestContext.Current.CancellationToken)).Chosen();
+        Assert.Equal((sizeId, new SaleExtra(ribbon.Id, 1)), (newest.SizeId, newest.Extras.Single()));
+    }
+
     private async Task<Guid> DraftAsync(double age = 13) =>
         (await Shop.HasAsync(FittingRecord.Of(Guid.CreateVersion7(), Shop.Fitter, _dancer.Id, "pointe", Shop.Clock.GetUtcNow(), age, Sex.Female))).Id;
 

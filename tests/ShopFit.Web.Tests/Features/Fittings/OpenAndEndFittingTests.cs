@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Fitting.Feet;
+using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Support;
 
@@ -65,7 +66,7 @@ public sealed class OpenAndEndFittingTests : IAsyncLifetime
         new OpenFitting(_shop.Writes, _shop.Clock).RunAsync(_shop.Fitter, Guid.CreateVersion7(), dancerId, "pointe", TestContext.Current.CancellationToken);
 
     private Task<DecideFittingOutcome> EndAsync(DecideFittingRequest request) =>
-        new DecideFitting(_shop.Writes, _shop.Clock).RunAsync(_shop.Fitter, Guid.CreateVersion7(), request, TestContext.Current.CancellationToken);
+        new DecideFitting(_shop.Writes, new ShoesInMemory(), _shop.Clock).RunAsync(_shop.Fitter, Guid.CreateVersion7(), request, TestContext.Current.CancellationToken);
 
     private Task<SetFittingStartOutcome> KeepAsync(SetFittingStartRequest request) =>
         new SetFittingStart(_shop.Writes).RunAsync(_shop.Fitter, Guid.CreateVersion7(), request, TestContext.Current.CancellationToken);

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Fitting.Beliefs;
 using ShopFit.Fitting.Feet;
+using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Support;
 
 namespace ShopFit.Web.Features.Fittings;
@@ -68,7 +69,7 @@ public sealed class RecordReadingTests : IAsyncLifetime
     [Fact]
     public async Task A_closed_fitting_takes_no_more_readings()
     {
-        await new DecideFitting(_shop.Writes, _shop.Clock).RunAsync(
+        await new DecideFitting(_shop.Writes, new ShoesInMemory(), _shop.Clock).RunAsync(
             _shop.Fitter, Guid.CreateVersion7(), new(_fitting.Id, DecisionKinds.NotToday, NotTodayReasons.Undecided, ""), TestContext.Current.CancellationToken);
 
         Assert.IsType<RecordReadingOutcome.NotOpen>(await ReadAsync([Side.Left], "length", 238));

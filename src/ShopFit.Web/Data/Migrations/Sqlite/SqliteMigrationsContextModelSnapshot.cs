@@ -530,6 +530,59 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.ToTable("Guardians");
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingChoice", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("AdviceNote")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChosenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ExtrasJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("FittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OverruleReason")
+                        .IsRequired()
+                        .HasMaxLength(1000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PadsJson")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SizeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FittingId");
+
+                    b.HasIndex("SizeId");
+
+                    b.HasIndex("ShopId", "FittingId", "ChosenAt");
+
+                    b.ToTable("FittingChoices", (string)null);
+                });
+
             modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingDecision", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1442,6 +1495,21 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("GuardianId")
                         .OnDelete(DeleteBehavior.SetNull);
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingChoice", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Fittings.FittingRecord", null)
+                        .WithMany()
+                        .HasForeignKey("FittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopFit.Web.Features.Catalogue.ShoeSize", null)
+                        .WithMany()
+                        .HasForeignKey("SizeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingDecision", b =>

@@ -148,7 +148,8 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     SizeSystemShown = table.Column<string>(type: "TEXT", maxLength: 20, nullable: false),
                     PricesIncludeTax = table.Column<bool>(type: "INTEGER", nullable: false),
                     ReturnDays = table.Column<int>(type: "INTEGER", nullable: false),
-                    FitOverridesJson = table.Column<string>(type: "TEXT", nullable: true)
+                    FitOverridesJson = table.Column<string>(type: "TEXT", nullable: true),
+                    ShelfVersion = table.Column<long>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -598,6 +599,39 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 });
 
             migrationBuilder.CreateTable(
+                name: "FittingChoices",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    FittingId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ChosenAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Tablet = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    SizeId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PadsJson = table.Column<string>(type: "TEXT", nullable: true),
+                    ExtrasJson = table.Column<string>(type: "TEXT", nullable: false),
+                    OverruleReason = table.Column<string>(type: "TEXT", maxLength: 1000, nullable: false),
+                    AdviceNote = table.Column<string>(type: "TEXT", maxLength: 1000, nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_FittingChoices", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_FittingChoices_Fittings_FittingId",
+                        column: x => x.FittingId,
+                        principalTable: "Fittings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_FittingChoices_ShoeSizes_SizeId",
+                        column: x => x.SizeId,
+                        principalTable: "ShoeSizes",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "FittingDecisions",
                 columns: table => new
                 {
@@ -857,6 +891,21 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 columns: new[] { "ShopId", "Name" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_FittingChoices_FittingId",
+                table: "FittingChoices",
+                column: "FittingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FittingChoices_ShopId_FittingId_ChosenAt",
+                table: "FittingChoices",
+                columns: new[] { "ShopId", "FittingId", "ChosenAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FittingChoices_SizeId",
+                table: "FittingChoices",
+                column: "SizeId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_FittingDecisions_FittingId",
                 table: "FittingDecisions",
                 column: "FittingId");
@@ -1113,6 +1162,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
 
             migrationBuilder.DropTable(
                 name: "DataProtectionKeys");
+
+            migrationBuilder.DropTable(
+                name: "FittingChoices");
 
             migrationBuilder.DropTable(
                 name: "FittingDecisions");
