@@ -9,11 +9,15 @@ internal static class Fitter
 {
     private static readonly Regex FeetStation = new("/fittings/[0-9a-f-]{36}/feet$", RegexOptions.None, TimeSpan.FromSeconds(1));
 
-    public static async Task SignInAsync(this IPage page)
+    public static Task SignInAsync(this IPage page) => page.SignInAsync("fitter", "satin-and-thread");
+
+    public static Task SignInAsManagerAsync(this IPage page) => page.SignInAsync("manager", "paper-and-ink-well");
+
+    private static async Task SignInAsync(this IPage page, string name, string password)
     {
         await page.GotoAsync("/sign-in");
-        await page.GetByLabel("Name", new() { Exact = true }).FillAsync("fitter");
-        await page.GetByLabel("Password").FillAsync("satin-and-thread");
+        await page.GetByLabel("Name", new() { Exact = true }).FillAsync(name);
+        await page.GetByLabel("Password").FillAsync(password);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).Not.ToHaveTextAsync("Sign in");
     }

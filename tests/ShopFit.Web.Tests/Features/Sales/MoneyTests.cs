@@ -8,12 +8,12 @@ public sealed class MoneyTests : IDisposable
 
     // Decimals as ISO 4217 list one has them, from memory.
     [Theory]
-    [InlineData(4_250, "EUR", "42.50 EUR")]
-    [InlineData(1_234_567, "USD", "12,345.67 USD")]
-    [InlineData(4_250, "JPY", "4,250 JPY")]
-    [InlineData(4_250, "KWD", "4.250 KWD")]
-    [InlineData(-5, "GBP", "-0.05 GBP")]
-    [InlineData(0, "EUR", "0.00 EUR")]
+    [InlineData(4_250, "EUR", "€42.50")]
+    [InlineData(1_234_567, "USD", "USD\u00A012,345.67")]
+    [InlineData(4_250, "JPY", "¥4,250")]
+    [InlineData(4_250, "KWD", "KWD\u00A04.250")]
+    [InlineData(-5, "GBP", "-£0.05")]
+    [InlineData(0, "EUR", "€0.00")]
     public void An_amount_is_shown_with_the_decimals_of_its_currency(long minor, string currency, string shown)
     {
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -26,7 +26,7 @@ public sealed class MoneyTests : IDisposable
     {
         CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
 
-        Assert.Equal("12.345,67 EUR", new Money(1_234_567, "EUR").ToString());
+        Assert.Equal("12.345,67 €", new Money(1_234_567, "EUR").ToString());
     }
 
     public void Dispose() => CultureInfo.CurrentCulture = _before;
