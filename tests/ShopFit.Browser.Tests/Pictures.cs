@@ -20,7 +20,6 @@ public sealed class Pictures(RunningShop shop) : IClassFixture<RunningShop>
         await page.GetByRole(AriaRole.Link, new() { Name = "Tilly Fernsby-Quoin" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "fitting" }).First.ClickAsync();
         await page.WaitForURLAsync(url => url.EndsWith("/feet", StringComparison.Ordinal));
-        var fitting = page.Url[..page.Url.LastIndexOf('/')];
         await page.ReadAsync("Length, left foot", "238.5");
         await page.ReadAsync("Length, right foot", "237");
         await page.ReadAsync("Ball, left foot", "88");
@@ -41,26 +40,20 @@ public sealed class Pictures(RunningShop shop) : IClassFixture<RunningShop>
         await page.GetByRole(AriaRole.Button, new() { Name = "Sell for" }).ClickAsync();
         var sheet = page.GetByRole(AriaRole.Link, new() { Name = "Open her sheet" });
         await Expect(sheet).ToBeVisibleAsync();
-        await TakeAsync(page, "sold");
         var answer = await page.APIRequest.GetAsync(shop.Address + await sheet.GetAttributeAsync("href"));
         await File.WriteAllBytesAsync(Path.Combine(Folder, "sheet.pdf"), await answer.BodyAsync(), TestContext.Current.CancellationToken);
-        Assert.Contains("/fittings/", fitting, StringComparison.Ordinal);
+        Assert.True(answer.Ok);
     }
 
-    // Flat and upright, light and dark.
     private static async Task TakeAsync(IPage page, string name)
     {
         await page.EvaluateAsync("document.activeElement?.blur()");
-        foreach (var screen in new[] { Tablet.Upright, Tablet.Flat })
+        foreach (var (screen, colours, kind) in new[] { (Tablet.Upright, ColorScheme.Light, ""), (Tablet.Flat, ColorScheme.Dark, "-dark"), (Tablet.Flat, ColorScheme.Light, "") })
         {
             await page.SetViewportSizeAsync(screen.Width, screen.Height);
-            foreach (var colours in new[] { ColorScheme.Dark, ColorScheme.Light })
-            {
-                await page.EmulateMediaAsync(new() { ColorScheme = colours });
-                await page.WaitForTimeoutAsync(150);
-                var kind = colours is ColorScheme.Dark ? "-dark" : "";
-                await page.ScreenshotAsync(new() { Path = Path.Combine(Folder, $"{name}-{screen.Width}{kind}.png") });
-            }
+            await page.EmulateMediaAsync(new() { ColorScheme = colours });
+            await page.WaitForTimeoutAsync(150);
+            await page.ScreenshotAsync(new() { Path = Path.Combine(Folder, $"{name}-{screen.Width}{kind}.png") });
         }
     }
 }

@@ -93,10 +93,10 @@ internal sealed class SheetText(TakeHomeSheet sheet, SheetWords words)
         }
     }
 
-    /// <summary>Length of a foot as the family reads lengths.</summary>
+    /// <summary>Length of a foot as the family reads lengths: to half a millimetre, which is finer than any gauge is read.</summary>
     public string Length(double millimetres) => sheet.Units == ShownUnit.Inches
         ? words.Filled("LengthInches", (millimetres / MillimetresAnInch).ToString("0.00", words.Culture))
-        : words.Filled("LengthMillimetres", millimetres.ToString("0.#", words.Culture));
+        : words.Filled("LengthMillimetres", (Math.Round(2 * millimetres) / 2).ToString("0.#", words.Culture));
 
     public string Bar => words[sheet.Units == ShownUnit.Inches ? "BarInches" : "Bar"];
 

@@ -55,7 +55,7 @@ public sealed class CatalogueQueries(ShopContexts contexts, ShoesInMemory shoes)
             })
             .ToListAsync(cancellationToken);
         return new CataloguePageRows(count, [.. found.Select(row => new CatalogueSizeRow(
-            row.Id, row.Code, row.Maker, row.Model, row.SizeSystem, SizeLabels.Of(row.Size, row.Width, row.Option, row.ShankName), row.OnHand, row.Source))]);
+            row.Id, row.Code, row.Maker, row.Model, row.SizeSystem, SizeLabels.Of(row.SizeSystem, row.Size, row.Width, row.Option, row.ShankName), row.OnHand, row.Source))]);
     }
 }
 
