@@ -38,6 +38,6 @@ public sealed class DecisionTests(RunningShop shop) : IClassFixture<RunningShop>
         await Expect(page.GetByRole(AriaRole.Group, new() { Name = "Satin ribbon, pale pink" }).Locator("output")).ToHaveTextAsync("1");
         await Expect(note).ToHaveValueAsync("Loosen the drawstring after class.");
         await page.GetByRole(AriaRole.Button, new() { Name = "Sell for" }).ClickAsync();
-        await Expect(page.GetByRole(AriaRole.Link, new() { Name = "Open her sheet" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Link, new() { Name = "Open the sheet" })).ToBeVisibleAsync();
     }
 }

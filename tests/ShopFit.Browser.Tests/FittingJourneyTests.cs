@@ -26,7 +26,7 @@ public sealed class FittingJourneyTests(RunningShop shop) : IClassFixture<Runnin
         // Twice, as a thumb in a hurry does.
         await sell.DblClickAsync();
 
-        var sheet = page.GetByRole(AriaRole.Link, new() { Name = "Open her sheet" });
+        var sheet = page.GetByRole(AriaRole.Link, new() { Name = "Open the sheet" });
         await Expect(sheet).ToBeVisibleAsync();
         var address = await sheet.GetAttributeAsync("href");
         var answer = await page.APIRequest.GetAsync(shop.Address + address);
@@ -59,7 +59,7 @@ public sealed class FittingJourneyTests(RunningShop shop) : IClassFixture<Runnin
         await Expect(theirs.GetByRole(AriaRole.Button, new() { Name = "Sell for" })).ToBeEnabledAsync();
 
         await hers.GetByRole(AriaRole.Button, new() { Name = "Sell for" }).ClickAsync();
-        await Expect(hers.GetByRole(AriaRole.Link, new() { Name = "Open her sheet" })).ToBeVisibleAsync();
+        await Expect(hers.GetByRole(AriaRole.Link, new() { Name = "Open the sheet" })).ToBeVisibleAsync();
         await theirs.GetByRole(AriaRole.Button, new() { Name = "Sell for" }).ClickAsync();
 
         await Expect(theirs.GetByText("Not sold:")).ToBeVisibleAsync();

@@ -38,7 +38,7 @@ public sealed class Pictures(RunningShop shop) : IClassFixture<RunningShop>
         await TakeAsync(page, "decision");
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Sell for" }).ClickAsync();
-        var sheet = page.GetByRole(AriaRole.Link, new() { Name = "Open her sheet" });
+        var sheet = page.GetByRole(AriaRole.Link, new() { Name = "Open the sheet" });
         await Expect(sheet).ToBeVisibleAsync();
         var answer = await page.APIRequest.GetAsync(shop.Address + await sheet.GetAttributeAsync("href"));
         await File.WriteAllBytesAsync(Path.Combine(Folder, "sheet.pdf"), await answer.BodyAsync(), TestContext.Current.CancellationToken);

@@ -34,7 +34,7 @@ internal static class Fitter
         await page.GetByLabel("Parent or guardian").FillAsync("Maud Brindlecombe");
         await page.GetByLabel("How to reach them").FillAsync("01632 960123");
         await page.GetByRole(AriaRole.Checkbox).CheckAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "Put her on file" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Put on file" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = name })).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Start a fitting" }).ClickAsync();
         await Expect(page).ToHaveURLAsync(FeetStation);

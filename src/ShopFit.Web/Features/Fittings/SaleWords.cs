@@ -12,7 +12,7 @@ internal static class SaleWords
         SellFittingOutcome.Sold => null,
         SellFittingOutcome.Gone gone => words["{0} is no longer on the shelf: somebody else took the last one. Nothing was changed.", gone.Name].Value,
         SellFittingOutcome.AlreadyClosed => words["this fitting was closed before, perhaps on another tablet."].Value,
-        SellFittingOutcome.NotAllowed { Reason: SellRefusal.ForLater } => words["she is under {0}: no pointe shoe yet.", (int)PointeAge.Least].Value,
+        SellFittingOutcome.NotAllowed { Reason: SellRefusal.ForLater } => words["under {0}: no pointe shoe yet.", (int)PointeAge.Least].Value,
         SellFittingOutcome.NotAllowed => words["skin is broken. Let it heal first."].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.PriceMissing } invalid => words["{0} has no price yet. A manager can set it in the catalogue.", invalid.About].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.NoteTooLong } => words["a note is longer than {0} letters: write it shorter.", SellFittingRequest.LongestNote].Value,
