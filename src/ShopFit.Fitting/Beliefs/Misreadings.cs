@@ -60,13 +60,12 @@ internal static class Misreadings
             double variance = 1 / precision[(i * count) + i];
             double error = pulled[i] * variance;
             double without = Math.Max(0, variance - variances[i]);
-            double weight = 1;
-            if (gross[i])
-            {
-                double change = LogDensity(error, without + GrossVariance(i)) - LogDensity(error, without + readings[i].Variance) + odds;
-                double usual = 1 / (1 + Math.Exp(change));
-                weight = usual + ((1 - usual) / (rules.SdFactor * rules.SdFactor));
-            }
+            double change = LogDensity(error, without + GrossVariance(i)) - LogDensity(error, without + readings[i].Variance) + odds;
+            double usual = 1 / (1 + Math.Exp(change));
+
+            // To measure once more costs little, so that is asked long before a reading is given up.
+            bool doubted = gross[i] || 1 - usual >= rules.AskFrom;
+            double weight = doubted ? usual + ((1 - usual) / (rules.SdFactor * rules.SdFactor)) : 1;
 
             verdicts[i] = new Verdict(readings[i].Value - error, Math.Sqrt(without), weight);
         }

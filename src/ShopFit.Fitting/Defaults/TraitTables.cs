@@ -19,7 +19,8 @@ public sealed record WordReadings(double LowerPercentile = 0.3, double UpperPerc
 /// <summary>How a gross misreading is told from a usual one: as a rare reading with a far larger error.</summary>
 /// <param name="Chance">How often a reading is grossly wrong, 0 to 1 (cp).</param>
 /// <param name="SdFactor">Its standard deviation, as a multiple of the usual one (cp).</param>
-public sealed record GrossReadings(double Chance = 0.01, double SdFactor = 20);
+/// <param name="AskFrom">From this probability on that a reading is grossly wrong it is asked for once more, 0 to 1 (cp).</param>
+public sealed record GrossReadings(double Chance = 0.01, double SdFactor = 20, double AskFrom = 0.2);
 
 /// <summary>The numbers of the traits, (cp) where nothing else is said.</summary>
 public static class TraitTables
