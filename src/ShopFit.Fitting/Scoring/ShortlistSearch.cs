@@ -219,6 +219,8 @@ internal sealed class ShortlistSearch : IDisposable
             _fits.RemoveFitting(NumbersOf(shoe), open);
         }
 
-        return Chance(byFinalists) + ((double)(before - open.Count) / RestOfShelfDraws);
+        // As a share of what the finalists leave open: added as it is, it could lead past certainty.
+        double byRest = before == 0 ? 0 : (double)(before - open.Count) / before;
+        return Chance(byFinalists) + ((1 - Chance(byFinalists)) * byRest);
     }
 }

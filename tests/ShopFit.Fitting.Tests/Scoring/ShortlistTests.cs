@@ -167,6 +167,21 @@ public class ShortlistTests
         Assert.InRange(yes, .9, 1); // stated pads need not be allowed ones for every foot that they fit
     }
 
+    // This pair leaves the other finalists so little to cover that the rest of the shelf, added on, led past certainty.
+    [Fact]
+    public void The_chance_that_one_on_the_shelf_fits_stays_a_chance_after_a_pair_that_fits()
+    {
+        var question = Question with
+        {
+            Shoes = [.. Shoes.Select(shoe => new ShoeOnFile(shoe.Sku, shoe.Maker, shoe.Model, shoe.Form, OnShelf: true))],
+            From = ShortlistFrom.Shelf,
+            Limit = 1,
+            TryOns = [new TryOn("alder-30", true, [], [new(Side.Left, "heel-cushion"), new(Side.Right, "toe-cushion")])],
+        };
+
+        Assert.InRange(Shortlist.Of(question, TestContext.Current.CancellationToken).ChanceOnShelf, .99, 1);
+    }
+
     [Fact]
     public void A_model_that_runs_long_is_known_to_run_long_in_its_other_sizes()
     {
