@@ -68,7 +68,10 @@ public sealed class CatalogueFileReader
 
     private static CatalogueProblem? TextProblem(byte[] bytes)
     {
-        if (bytes.AsSpan().StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || bytes.AsSpan().StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]))
+        // Every other byte of plain UTF-16 is zero; with or without its mark, the first two characters give it away.
+        if (bytes.AsSpan().StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE])
+            || bytes.AsSpan().StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF])
+            || bytes.AsSpan(0, Math.Min(bytes.Length, 4)).Contains((byte)0))
         {
             return new CatalogueProblem(1, null, Say(CatalogueWord.FileUtf16));
         }

@@ -186,10 +186,16 @@ public class CatalogueFileReaderTests
         Assert.Equal(3, Assert.Single(file.Problems).Line);
     }
 
-    [Fact]
-    public void UTF16_is_refused_by_its_name()
+    [Theory]
+    [InlineData("utf-16", true)]
+    [InlineData("utf-16", false)]
+    [InlineData("utf-16BE", true)]
+    [InlineData("utf-16BE", false)]
+    public void UTF16_is_refused_by_its_name(string encoding, bool marked)
     {
-        var file = CatalogueFileReader.Read([.. Encoding.Unicode.Preamble, .. Encoding.Unicode.GetBytes($"{Header}\n{Good}")], Rules);
+        var utf16 = Encoding.GetEncoding(encoding);
+
+        var file = CatalogueFileReader.Read([.. marked ? utf16.Preamble : default, .. utf16.GetBytes($"{Header}\n{Good}")], Rules);
 
         Assert.Contains("UTF-16", Assert.Single(file.Problems).Sentence, StringComparison.Ordinal);
     }
