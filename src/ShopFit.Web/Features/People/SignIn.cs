@@ -18,15 +18,20 @@ public sealed class SignIn(SignInManager<Person> signIns, UserManager<Person> pe
         var person = await people.FindByNameAsync(userName.Trim());
         if (person is null)
         {
-            // As slow as a known name with a wrong password, so that names cannot be found out by the clock.
-            passwords.VerifyHashedPassword(Nobody, s_nobodysHash ??= passwords.HashPassword(Nobody, "not a password"), password);
+            SpendTheTimeOf(password);
+            return SignInOutcome.NotKnown;
+        }
+
+        if (await people.IsLockedOutAsync(person))
+        {
+            SpendTheTimeOf(password);
             return SignInOutcome.NotKnown;
         }
 
         var result = await signIns.CheckPasswordSignInAsync(person, password, lockoutOnFailure: true);
         if (!result.Succeeded)
         {
-            return result.IsLockedOut ? SignInOutcome.LockedOut : SignInOutcome.NotKnown;
+            return SignInOutcome.NotKnown;
         }
 
         await EnterAsync(person, tablet);
@@ -40,6 +45,10 @@ public sealed class SignIn(SignInManager<Person> signIns, UserManager<Person> pe
     /// <summary>Signs out.</summary>
     public Task LeaveAsync() => signIns.SignOutAsync();
 
+    // As slow as a known name with a wrong password, so that names cannot be found out by the clock.
+    private void SpendTheTimeOf(string password) =>
+        passwords.VerifyHashedPassword(Nobody, s_nobodysHash ??= passwords.HashPassword(Nobody, "not a password"), password);
+
     private Task EnterAsync(Person person, string tablet) =>
         signIns.SignInWithClaimsAsync(person, isPersistent: false, [new Claim(ShopClaims.Tablet, tablet)]);
 }
@@ -50,9 +59,6 @@ public enum SignInOutcome
     /// <summary>They are in.</summary>
     SignedIn,
 
-    /// <summary>No such name and password; which of the two is not said.</summary>
+    /// <summary>No such name and password, or too many wrong ones before it; which of them is not said, since it would tell which names there are.</summary>
     NotKnown,
-
-    /// <summary>Too many wrong passwords; a wait helps.</summary>
-    LockedOut,
 }

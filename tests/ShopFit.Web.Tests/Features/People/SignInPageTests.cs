@@ -8,7 +8,7 @@ namespace ShopFit.Web.Features.People;
 
 public sealed class SignInPageTests : IAsyncLifetime
 {
-    private const string NotTogether = "This name and password do not belong together. Look at both and try again.";
+    private const string NotTogether = "This name and password do not belong together. Look at both and try again; after five wrong passwords wait 15 minutes.";
 
     private TestSite _site = null!;
     private HttpClient _browser = null!;
@@ -73,7 +73,20 @@ public sealed class SignInPageTests : IAsyncLifetime
 
         var page = await TestSite.ReadAsync(await SignInAsync("/sign-in"));
 
-        Assert.Contains("Wait 15 minutes", page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(NotTogether, page.QuerySelector("[role=alert]")!.TextContent);
+        Assert.Equal(HttpStatusCode.Found, (await GetAsync("/")).StatusCode);
+    }
+
+    [Fact]
+    public async Task A_name_that_is_shut_out_and_a_name_that_nobody_has_get_the_same_sentence()
+    {
+        for (var attempt = 0; attempt < 6; attempt++)
+        {
+            var known = await TestSite.ReadAsync(await SignInAsync("/sign-in", "fitter", "a wrong password"));
+            var unknown = await TestSite.ReadAsync(await SignInAsync("/sign-in", "no such name", "a wrong password"));
+
+            Assert.Equal(unknown.QuerySelector("[role=alert]")!.TextContent, known.QuerySelector("[role=alert]")!.TextContent);
+        }
     }
 
     [Fact]
