@@ -46,6 +46,9 @@ public static class ApiFeature
     public static void MapApi(this IEndpointRouteBuilder routes)
     {
         routes.MapShortlist();
+        // Without these a program with a good key would be told that it has none: only an endpoint asks for a key.
+        routes.Map(ShortlistEndpoint.Path, ApiProblems.NotPost).RequireAuthorization(ApiKeyScheme.Name).ExcludeFromDescription();
+        routes.Map("/api/{**rest}", ApiProblems.NotFound).RequireAuthorization(ApiKeyScheme.Name).ExcludeFromDescription();
         routes.MapOpenApi("/openapi/{documentName}.json").AllowAnonymous();
     }
 }

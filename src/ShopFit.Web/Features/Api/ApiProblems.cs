@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShopFit.Web.Features.People;
 
 namespace ShopFit.Web.Features.Api;
 
@@ -17,7 +18,23 @@ internal static class ApiProblems
 
     public static IResult NotJson() => Results.Problem(
         statusCode: StatusCodes.Status415UnsupportedMediaType,
-        title: "The body must be application/json in UTF-8.");
+        title: "The body must be application/json in UTF-8, not compressed.");
+
+    public static IResult NoKey() => Results.Problem(
+        statusCode: StatusCodes.Status401Unauthorized,
+        title: $"A key that is known here must stand in the header {ApiKeyScheme.Header}.");
+
+    public static IResult NotFound() => Results.Problem(
+        statusCode: StatusCodes.Status404NotFound,
+        title: "Nothing is asked at this address. /openapi/v1.json says what can be.");
+
+    public static IResult NotPost(HttpContext http)
+    {
+        http.Response.Headers.Allow = HttpMethods.Post;
+        return Results.Problem(
+            statusCode: StatusCodes.Status405MethodNotAllowed,
+            title: "This question is asked with POST.");
+    }
 
     public static IResult TooMany() => Results.Problem(
         statusCode: StatusCodes.Status429TooManyRequests,

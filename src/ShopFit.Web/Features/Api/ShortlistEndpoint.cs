@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
@@ -15,10 +16,11 @@ internal static class ShortlistEndpoint
 {
     public const string OperationId = "shortlist";
     public const string Json = "application/json";
+    public const string Path = "/api/v1/shortlist";
     private const string Problem = "application/problem+json";
 
     public static void MapShortlist(this IEndpointRouteBuilder routes) => routes
-        .MapPost("/api/v1/shortlist", AnswerAsync)
+        .MapPost(Path, AnswerAsync)
         .RequireAuthorization(ApiKeyScheme.Name)
         .RequireRateLimiting(ApiFeature.RateLimit)
         .DisableAntiforgery()
@@ -36,7 +38,7 @@ internal static class ShortlistEndpoint
     private static async Task<IResult> AnswerAsync(HttpContext http, ShopContexts contexts, ShoesInMemory shoesInMemory, TimeProvider clock)
     {
         var stop = http.RequestAborted;
-        if (!IsJson(http.Request.ContentType))
+        if (!IsJson(http.Request.ContentType) || !IsPlain(http.Request.Headers.ContentEncoding))
         {
             return ApiProblems.NotJson();
         }
@@ -76,6 +78,10 @@ internal static class ShortlistEndpoint
         && type.MediaType.Equals(Json, StringComparison.OrdinalIgnoreCase)
         && (!type.Charset.HasValue || HeaderUtilities.RemoveQuotes(type.Charset).Equals(Encoding.UTF8.WebName, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>Whether the body travels as it is: nothing is unpacked here (RFC 9110, 15.5.16).</summary>
+    private static bool IsPlain(StringValues contentEncoding) =>
+        contentEncoding.All(coding => string.IsNullOrWhiteSpace(coding) || coding.Trim().Equals("identity", StringComparison.OrdinalIgnoreCase));
+
     /// <summary>The whole body, or null where it is larger than allowed, whatever it says of its length.</summary>
     private static async Task<ReadOnlyMemory<byte>?> ReadAsync(HttpRequest request, CancellationToken cancellationToken)
     {
@@ -86,6 +92,11 @@ internal static class ShortlistEndpoint
 
         var body = new byte[ShortlistRequestReader.MostBytes + 1];
         var length = await request.Body.ReadAtLeastAsync(body, body.Length, throwOnEndOfStream: false, cancellationToken);
-        return length > ShortlistRequestReader.MostBytes ? null : body.AsMemory(0, length);
+        if (length > ShortlistRequestReader.MostBytes)
+        {
+            return null;
+        }
+
+        return body.AsMemory(0, length);
     }
 }

@@ -6,6 +6,7 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Api;
 
 namespace ShopFit.Web.Features.People;
 
@@ -52,5 +53,12 @@ public sealed class ApiKeyScheme(
             ],
             Name);
         return AuthenticateResult.Success(new AuthenticationTicket(new ClaimsPrincipal(identity), Name));
+    }
+
+    protected override Task HandleChallengeAsync(AuthenticationProperties properties)
+    {
+        // RFC 9110, 11.6.1: a 401 names the scheme that would open the door.
+        Response.Headers.WWWAuthenticate = Name;
+        return ApiProblems.NoKey().ExecuteAsync(Context);
     }
 }

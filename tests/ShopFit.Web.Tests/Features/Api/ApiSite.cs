@@ -49,8 +49,14 @@ public sealed class ApiSite : IAsyncLifetime
 
     public Task<HttpResponseMessage> AskAsync(string? key, byte[] body, string contentType = "application/json")
     {
-        var request = new HttpRequestMessage(HttpMethod.Post, new Uri(Address, "/api/v1/shortlist")) { Content = new ByteArrayContent(body) };
-        request.Content.Headers.ContentType = contentType.Length == 0 ? null : MediaTypeHeaderValue.Parse(contentType);
+        var content = new ByteArrayContent(body);
+        content.Headers.ContentType = contentType.Length == 0 ? null : MediaTypeHeaderValue.Parse(contentType);
+        return SendAsync(HttpMethod.Post, "/api/v1/shortlist", key, content);
+    }
+
+    public Task<HttpResponseMessage> SendAsync(HttpMethod method, string path, string? key, HttpContent? content = null)
+    {
+        var request = new HttpRequestMessage(method, new Uri(Address, path)) { Content = content };
         if (key is not null)
         {
             request.Headers.Add(ApiKeyScheme.Header, key);

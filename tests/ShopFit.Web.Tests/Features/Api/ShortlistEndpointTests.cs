@@ -88,6 +88,8 @@ public sealed class ShortlistEndpointTests(ApiSite site) : IClassFixture<ApiSite
         Assert.Equal(HttpStatusCode.Unauthorized, response.StatusCode);
         Assert.Equal("application/problem+json", response.Content.Headers.ContentType!.MediaType);
         Assert.Null(response.Headers.Location);
+        Assert.Equal("ApiKey", Assert.Single(response.Headers.WwwAuthenticate).Scheme);
+        Assert.Contains("X-Api-Key", await response.Content.ReadAsStringAsync(Stop), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -114,12 +116,47 @@ public sealed class ShortlistEndpointTests(ApiSite site) : IClassFixture<ApiSite
     }
 
     [Fact]
-    public async Task Another_method_is_not_allowed()
+    public async Task A_body_that_does_not_say_how_long_it_is_has_64_KB_at_most_too()
     {
-        var response = await site.GetAsync("/api/v1/shortlist");
+        var response = await site.SendAsync(HttpMethod.Post, "/api/v1/shortlist", await site.KeyAsync(), new UnmeasuredContent("{}".PadRight((64 * 1024) + 1)));
 
-        Assert.Contains(response.StatusCode, new[] { HttpStatusCode.MethodNotAllowed, HttpStatusCode.Unauthorized });
-        Assert.Equal("application/problem+json", response.Content.Headers.ContentType!.MediaType);
+        Assert.Equal(HttpStatusCode.RequestEntityTooLarge, response.StatusCode);
+    }
+
+    // RFC 9110, 15.5.16: an encoding of the content that is not read is told from a content that is wrong.
+    [Theory]
+    [InlineData("gzip", HttpStatusCode.UnsupportedMediaType)]
+    [InlineData("identity", HttpStatusCode.OK)]
+    public async Task A_compressed_body_is_not_read(string encoding, HttpStatusCode status)
+    {
+        using var content = new ByteArrayContent("{}"u8.ToArray());
+        content.Headers.ContentType = new("application/json");
+        content.Headers.ContentEncoding.Add(encoding);
+
+        var response = await site.SendAsync(HttpMethod.Post, "/api/v1/shortlist", await site.KeyAsync(), content);
+
+        Assert.Equal(status, response.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("GET")]
+    [InlineData("PUT")]
+    [InlineData("OPTIONS")]
+    public async Task Another_method_is_not_allowed_and_the_allowed_one_is_named(string method)
+    {
+        var response = await site.SendAsync(new HttpMethod(method), "/api/v1/shortlist", await site.KeyAsync());
+
+        Assert.Equal((HttpStatusCode.MethodNotAllowed, "application/problem+json"), (response.StatusCode, response.Content.Headers.ContentType!.MediaType));
+        Assert.Equal(["POST"], response.Content.Headers.Allow);
+    }
+
+    [Fact]
+    public async Task A_good_key_at_a_wrong_address_is_told_that_the_address_is_wrong()
+    {
+        var response = await site.SendAsync(HttpMethod.Post, "/api/v2/shortlist", await site.KeyAsync());
+
+        Assert.Equal((HttpStatusCode.NotFound, "application/problem+json"), (response.StatusCode, response.Content.Headers.ContentType!.MediaType));
+        Assert.Equal(HttpStatusCode.Unauthorized, (await site.SendAsync(HttpMethod.Post, "/api/v2/shortlist", key: null)).StatusCode);
     }
 
     [Fact]
