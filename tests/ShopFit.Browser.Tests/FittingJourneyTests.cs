@@ -35,6 +35,9 @@ public sealed class FittingJourneyTests(RunningShop shop) : IClassFixture<Runnin
         Assert.Contains("Clementine", text, StringComparison.Ordinal);
         Assert.Contains("Stop if toes go numb, white or blue", text, StringComparison.Ordinal);
 
+        // Logs carry ids only: no name of a child, a guardian or a teacher.
+        Assert.All(["Clementine", "Farrow-Bligh", "Brindlecombe", "Marrable"], name => Assert.DoesNotContain(name, shop.Output, StringComparison.OrdinalIgnoreCase));
+
         var code = Assert.Single(await _books.SoldInAsync(fitting[(fitting.LastIndexOf('/') + 1)..]));
         var ledger = await _books.LedgerAsync(code);
         Assert.Equal("-1 sold", ledger[^1]);
