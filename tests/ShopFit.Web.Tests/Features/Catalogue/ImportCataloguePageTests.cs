@@ -25,7 +25,7 @@ public sealed class ImportCataloguePageTests : PageTest
         page.WaitForAssertion(() => Assert.Contains("1 new, 0 changed", page.Markup, StringComparison.Ordinal));
         Assert.Equal(0, await ItemsAsync());
 
-        page.FindAll("button").Single(key => key.TextContent.Contains("Take these 1 rows", StringComparison.Ordinal)).Click();
+        page.FindAll("button").Single(key => key.TextContent.Contains("Take these rows: 1", StringComparison.Ordinal)).Click();
 
         page.WaitForAssertion(() => Assert.Contains("On file: 1 new", page.Find("[role=status]").TextContent, StringComparison.Ordinal));
         Assert.Equal(1, await ItemsAsync());
@@ -41,7 +41,7 @@ public sealed class ImportCataloguePageTests : PageTest
         page.WaitForAssertion(() => Assert.Contains("There is no size 99 in eu", page.Find("tbody").TextContent, StringComparison.Ordinal));
         Assert.Equal(["3", "size"], page.FindAll("tbody td").Take(2).Select(cell => cell.TextContent));
 
-        page.FindAll("button").Single(key => key.TextContent.Contains("Take the 1 good rows and skip 1", StringComparison.Ordinal)).Click();
+        page.FindAll("button").Single(key => key.TextContent.Contains("Take the good rows: 1, skip 1", StringComparison.Ordinal)).Click();
 
         page.WaitForAssertion(() => Assert.Contains("1 skipped", page.Find("[role=status]").TextContent, StringComparison.Ordinal));
         Assert.Equal(1, await ItemsAsync());
