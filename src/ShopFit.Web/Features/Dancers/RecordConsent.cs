@@ -17,6 +17,11 @@ public sealed class RecordConsent(ShopWrites writes, TimeProvider clock)
                 return new RecordConsentOutcome.GuardianMissing();
             }
 
+            if (guardianName.Length > RegisterDancer.LongestName || guardianContact.Length > RegisterDancer.LongestName)
+            {
+                return new RecordConsentOutcome.TooLong();
+            }
+
             var now = clock.GetUtcNow();
             if (!string.IsNullOrWhiteSpace(guardianName))
             {
@@ -33,6 +38,7 @@ public sealed class RecordConsent(ShopWrites writes, TimeProvider clock)
 /// <summary>How writing it down ended.</summary>
 [JsonDerivedType(typeof(Recorded), "recorded")]
 [JsonDerivedType(typeof(GuardianMissing), "guardian-missing")]
+[JsonDerivedType(typeof(TooLong), "too-long")]
 public abstract record RecordConsentOutcome
 {
     private RecordConsentOutcome()
@@ -44,4 +50,7 @@ public abstract record RecordConsentOutcome
 
     /// <summary>Nobody is named who could say yes.</summary>
     public sealed record GuardianMissing : RecordConsentOutcome, IRefusal;
+
+    /// <summary>A name or address is longer than <see cref="RegisterDancer.LongestName"/>.</summary>
+    public sealed record TooLong : RecordConsentOutcome, IRefusal;
 }
