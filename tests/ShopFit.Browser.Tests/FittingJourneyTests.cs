@@ -101,9 +101,11 @@ public sealed class FittingJourneyTests(RunningShop shop) : IClassFixture<Runnin
         await page.GetByRole(AriaRole.Button, new() { Name = "More pairs" }).ClickAsync();
         await page.Locator("li.pair", new() { HasText = "1 pair" }).First.GetByRole(AriaRole.Button, new() { Name = "over the feet" }).ClickAsync();
         await page.Locator("li.pair.laid", new() { HasText = "1 pair" }).WaitForAsync();
-        await page.GetByRole(AriaRole.Link, new() { Name = "Decide on" }).ClickAsync();
+        var decide = page.GetByRole(AriaRole.Link, new() { Name = "Decide on" });
+        var address = (await decide.GetAttributeAsync("href"))!;
+        await decide.ClickAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Sell for" })).ToBeEnabledAsync();
-        return new Uri(page.Url).Query.TrimStart('?').Split('&').Single(part => part.StartsWith("size=", StringComparison.Ordinal));
+        return address[(address.IndexOf('?', StringComparison.Ordinal) + 1)..];
     }
 
     private static async Task<string> ReadAsync(IAPIResponse answer)

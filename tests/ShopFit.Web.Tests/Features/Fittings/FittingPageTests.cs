@@ -105,14 +105,16 @@ public sealed class FittingPageTests : PageTest
     }
 
     [Fact]
-    public async Task Selling_with_the_same_address_twice_sells_once()
+    public async Task A_second_tablet_with_the_same_draft_sells_nothing_more()
     {
         var sizeId = await HasPairAsync();
         var fitting = await DraftAsync();
-        var command = Guid.CreateVersion7();
-        var first = OpenDecision(fitting, sizeId, command);
-        var second = OpenDecision(fitting, sizeId, command);
+        var first = OpenDecision(fitting, sizeId);
         first.WaitForElement(".talk button.main");
+
+        // Both pages have one address here, and the first leaves the pair out of it.
+        first.WaitForAssertion(() => Assert.DoesNotContain("size=", Navigation.Uri, StringComparison.Ordinal));
+        var second = Open(fitting, "decision");
         second.WaitForElement(".talk button.main");
 
         await first.InvokeAsync(() => first.Find(".talk button.main").Click());
@@ -130,7 +132,7 @@ public sealed class FittingPageTests : PageTest
     public async Task A_pair_that_went_meanwhile_says_so_and_leads_back_to_the_list()
     {
         var sizeId = await HasPairAsync();
-        var page = OpenDecision(await DraftAsync(), sizeId, Guid.CreateVersion7());
+        var page = OpenDecision(await DraftAsync(), sizeId);
         page.WaitForElement(".talk button.main");
         await using (var db = Shop.CreateDbContext())
         {
@@ -149,7 +151,7 @@ public sealed class FittingPageTests : PageTest
         var sizeId = await HasPairAsync();
         var ribbon = await Shop.HasAsync(Item.Of(Guid.CreateVersion7(), Shop.ShopId, "RIB-1", "Satin ribbon", ItemCategories.Ribbon, 420));
         var fitting = await DraftAsync();
-        var page = OpenDecision(fitting, sizeId, Guid.CreateVersion7());
+        var page = OpenDecision(fitting, sizeId);
         page.WaitForElement(".talk button.main");
 
         await page.InvokeAsync(() => page.Find("button.bare[aria-expanded]").Click());
@@ -158,7 +160,7 @@ public sealed class FittingPageTests : PageTest
         await page.InvokeAsync(() => page.Find("textarea").Change("She dances in these already."));
         page.WaitForAssertion(() => Assert.Equal("1", page.Find("output").TextContent));
 
-        Services.GetRequiredService<NavigationManager>().NavigateTo($"/fittings/{fitting}/decision");
+        Navigation.NavigateTo($"/fittings/{fitting}/decision");
         var again = Open(fitting, "decision");
         again.WaitForElement(".talk button.main");
         Assert.Equal("true", again.Find("[role=group][aria-label='heel cushion'] button:last-child").GetAttribute("aria-pressed"));
@@ -169,16 +171,61 @@ public sealed class FittingPageTests : PageTest
         Assert.Equal((sizeId, new SaleExtra(ribbon.Id, 1)), (newest.SizeId, newest.Extras.Single()));
     }
 
+    [Fact]
+    public async Task The_pair_of_a_link_is_kept_and_leaves_the_address_so_that_a_reload_follows_the_newest_choice()
+    {
+        var linked = await HasPairAsync();
+        var newer = await HasPairAsync("M-39", 39, "B4");
+        var fitting = await DraftAsync();
+        var page = OpenDecision(fitting, linked);
+        page.WaitForElement(".talk button.main");
+        page.WaitForAssertion(() => Assert.DoesNotContain("size=", Navigation.Uri, StringComparison.Ordinal));
+
+        Shop.Clock.Advance(TimeSpan.FromMinutes(1));
+        await ChooseAsync(new(fitting, newer, Pads: null, Extras: []));
+
+        var again = Open(fitting, "decision");
+        again.WaitForElement(".talk button.main");
+        Assert.Contains("39", again.Find(".pairhead h2").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Another_pair_keeps_the_bag_and_the_advice_and_starts_with_its_own_pads_and_without_a_reason()
+    {
+        var first = await HasPairAsync();
+        var second = await HasPairAsync("M-39", 39, "B4");
+        var ribbon = await Shop.HasAsync(Item.Of(Guid.CreateVersion7(), Shop.ShopId, "RIB-1", "Satin ribbon", ItemCategories.Ribbon, 420));
+        var fitting = await DraftAsync();
+        await ChooseAsync(new(fitting, first, [new(Side.Left, "heel-cushion")], [new(ribbon.Id, 2)], "softer", "Air them."));
+        Shop.Clock.Advance(TimeSpan.FromMinutes(1));
+
+        OpenDecision(fitting, second).WaitForAssertion(() => Assert.DoesNotContain("size=", Navigation.Uri, StringComparison.Ordinal));
+
+        ChosenForFitting newest;
+        await using (var db = Shop.CreateDbContext())
+        {
+            newest = (await db.FittingChoices.OrderBy(row => row.ChosenAt).LastAsync(TestContext.Current.CancellationToken)).Chosen();
+        }
+
+        Assert.Equal((second, "", "Air them.", new SaleExtra(ribbon.Id, 2)), (newest.SizeId, newest.OverruleReason, newest.AdviceNote, newest.Extras.Single()));
+        Assert.Null(newest.Pads);
+    }
+
+    private NavigationManager Navigation => Services.GetRequiredService<NavigationManager>();
+
+    private async Task ChooseAsync(ChosenForFitting chosen) => Assert.IsType<ChooseInFittingOutcome.Kept>(
+        await Services.GetRequiredService<ChooseInFitting>().RunAsync(Shop.Fitter, Guid.CreateVersion7(), chosen, TestContext.Current.CancellationToken));
+
     private async Task<Guid> DraftAsync(double age = 13) =>
         (await Shop.HasAsync(FittingRecord.Of(Guid.CreateVersion7(), Shop.Fitter, _dancer.Id, "pointe", Shop.Clock.GetUtcNow(), age, Sex.Female))).Id;
 
-    private async Task<Guid> HasPairAsync()
+    private async Task<Guid> HasPairAsync(string code = "M-38", double size = 38, string shelf = "B3")
     {
-        var maker = await Shop.HasAsync(Maker.Of(Guid.CreateVersion7(), Shop.ShopId, "Thistlefen Lastworks"));
+        var maker = await Shop.HasAsync(Maker.Of(Guid.CreateVersion7(), Shop.ShopId, $"Thistlefen Lastworks {shelf}"));
         var model = await Shop.HasAsync(ShoeModel.Of(Guid.CreateVersion7(), Shop.ShopId, maker.Id, "Moorlace", "pointe", "paste"));
-        var item = await Shop.HasAsync(Item.Of(Guid.CreateVersion7(), Shop.ShopId, "M-38", "Thistlefen Lastworks Moorlace 38", ItemCategories.Shoes, 5950));
-        await Shop.HasAsync(ShoeSize.Of(item.Id, Shop.ShopId, model.Id, "eu", 38, "", "", "", new FormAsGiven(), leadTimeDays: 28));
-        var place = await Shop.HasAsync(ShelfPlace.Of(Guid.CreateVersion7(), Shop.ShopId, "B3"));
+        var item = await Shop.HasAsync(Item.Of(Guid.CreateVersion7(), Shop.ShopId, code, $"Thistlefen Lastworks Moorlace {size}", ItemCategories.Shoes, 5950));
+        await Shop.HasAsync(ShoeSize.Of(item.Id, Shop.ShopId, model.Id, "eu", size, "", "", "", new FormAsGiven(), leadTimeDays: 28));
+        var place = await Shop.HasAsync(ShelfPlace.Of(Guid.CreateVersion7(), Shop.ShopId, shelf));
         await Shop.HasAsync(StockLevel.Of(Guid.CreateVersion7(), Shop.ShopId, item.Id, place.Id, 2));
         return item.Id;
     }
@@ -190,9 +237,9 @@ public sealed class FittingPageTests : PageTest
         return page;
     }
 
-    private IRenderedComponent<FittingPage> OpenDecision(Guid fitting, Guid sizeId, Guid command)
+    private IRenderedComponent<FittingPage> OpenDecision(Guid fitting, Guid sizeId)
     {
-        Services.GetRequiredService<NavigationManager>().NavigateTo($"/fittings/{fitting}/decision?size={sizeId}&command={command}");
+        Navigation.NavigateTo($"/fittings/{fitting}/decision?size={sizeId}");
         return Open(fitting, "decision");
     }
 

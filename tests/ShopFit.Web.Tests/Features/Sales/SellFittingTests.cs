@@ -6,6 +6,7 @@ using ShopFit.Fitting.Feet;
 using ShopFit.Fitting.Scoring;
 using ShopFit.Sheets.TakeHome;
 using ShopFit.Web.Features.Fittings;
+using ShopFit.Web.Features.People;
 
 namespace ShopFit.Web.Features.Sales;
 
@@ -57,6 +58,21 @@ public sealed class SellFittingTests : IAsyncLifetime
         Assert.Equal((new DateOnly(2026, 3, 24), new DateOnly(2026, 4, 4), new DateOnly(2026, 6, 14)), (sheet.TeacherLookBy!.Value, sheet.LookOn!.Value, sheet.MeasureAgainOn!.Value));
         Assert.Equal(5, sheet.Criteria.Count);
         Assert.StartsWith("We chose them because", sheet.Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_keys_of_one_fitter_sell_once_and_another_fitter_finds_the_fitting_closed()
+    {
+        var request = await _selling.RequestAsync("W-38");
+        var (fitter, other) = (_selling.Shop.Fitter, _selling.Shop.Manager);
+        Task<SellFittingOutcome> SellAsync(Actor actor) => _selling.Sell.RunAsync(actor, SaleKey.Of(_selling.FittingId, actor.PersonId), request, Stop);
+
+        var first = Assert.IsType<SellFittingOutcome.Sold>(await SellAsync(fitter));
+        var rows = await _selling.RowsAsync();
+
+        Assert.Equal(first, await SellAsync(fitter with { Tablet = "tablet 3" }));
+        Assert.IsType<SellFittingOutcome.AlreadyClosed>(await SellAsync(other));
+        Assert.Equal(rows, await _selling.RowsAsync());
     }
 
     [Fact]
