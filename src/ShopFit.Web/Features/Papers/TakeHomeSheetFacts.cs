@@ -94,13 +94,13 @@ internal static class TakeHomeSheetFacts
         };
     }
 
-    /// <summary>The dancer's language. English without a country is written as the shop's paper suggests: days before months on A4.</summary>
+    /// <summary>The dancer's language. English without a country is written as the shop's paper suggests: days before months on A4, months before days on Letter.</summary>
     private static CultureInfo LanguageOf(Dancer? dancer, Shop shop)
     {
         var language = dancer?.Language ?? English;
         try
         {
-            return CultureInfo.GetCultureInfo(language == English && shop.Paper != "Letter" ? "en-GB" : language, predefinedOnly: true);
+            return CultureInfo.GetCultureInfo(language != English ? language : shop.Paper == "Letter" ? "en-US" : "en-GB", predefinedOnly: true);
         }
         catch (CultureNotFoundException)
         {

@@ -4,6 +4,7 @@ public static class SalesFeature
 {
     /// <summary>Selling, and what was sold.</summary>
     public static IServiceCollection AddSales(this IServiceCollection services) => services
+        .AddScoped<BagQueries>()
         .AddScoped<SaleQueries>()
         .AddScoped<SellFitting>();
 }

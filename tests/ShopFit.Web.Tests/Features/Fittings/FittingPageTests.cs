@@ -156,7 +156,7 @@ public sealed class FittingPageTests : PageTest
 
         await page.InvokeAsync(() => page.Find("button.bare[aria-expanded]").Click());
         await page.InvokeAsync(() => page.Find("[role=group][aria-label='heel cushion'] button:last-child").Click());
-        await page.InvokeAsync(() => page.Find("button[aria-label='One more of Satin ribbon']").Click());
+        await page.InvokeAsync(() => page.WaitForElement("button[aria-label='One more of Satin ribbon']").Click());
         await page.InvokeAsync(() => page.Find("textarea").Change("She dances in these already."));
         page.WaitForAssertion(() => Assert.Equal("1", page.Find("output").TextContent));
 

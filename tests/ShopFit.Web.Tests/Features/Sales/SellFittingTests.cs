@@ -61,6 +61,22 @@ public sealed class SellFittingTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_sheet_on_letter_paper_speaks_as_the_paper_suggests()
+    {
+        await using (var db = _selling.Shop.CreateDbContext())
+        {
+            (await db.Shops.SingleAsync(Stop)).Count("America/Chicago", "USD", "Letter", "in", "us", pricesIncludeTax: false, returnDays: 14);
+            await db.SaveChangesAsync(Stop);
+        }
+
+        Assert.IsType<SellFittingOutcome.Sold>(await _selling.SellAsync(await _selling.RequestAsync("W-38")));
+
+        await using var after = _selling.Shop.CreateDbContext();
+        var sheet = JsonSerializer.Deserialize<TakeHomeSheet>((await after.Papers.SingleAsync(Stop)).FactsJson)!;
+        Assert.Equal(("en-US", PaperSize.Letter, ShownUnit.Inches, 0), (sheet.Language, sheet.Paper, sheet.Units, sheet.PairsTried));
+    }
+
+    [Fact]
     public async Task The_keys_of_one_fitter_sell_once_and_another_fitter_finds_the_fitting_closed()
     {
         var request = await _selling.RequestAsync("W-38");

@@ -1,13 +1,13 @@
 using Microsoft.Extensions.Localization;
-using ShopFit.Web.Features.Sales;
+using ShopFit.Web.Features.Fittings;
 
-namespace ShopFit.Web.Features.Fittings;
+namespace ShopFit.Web.Features.Sales;
 
 /// <summary>Why a sale did not happen, in a sentence.</summary>
-internal static class SaleWords
+internal static class SaleRefusals
 {
     /// <summary>The sentence; null where it was sold.</summary>
-    public static string? Refusal(SellFittingOutcome outcome, IStringLocalizer<FittingWords> words) => outcome switch
+    public static string? Sentence(SellFittingOutcome outcome, IStringLocalizer<BagWords> words) => outcome switch
     {
         SellFittingOutcome.Sold => null,
         SellFittingOutcome.Gone gone => words["{0} is no longer on the shelf: somebody else took the last one. Nothing was changed.", gone.Name].Value,
