@@ -4,10 +4,10 @@ using ShopFit.Web.Features.Fittings;
 namespace ShopFit.Web.Features.Sales;
 
 /// <summary>Why a sale did not happen, in a sentence.</summary>
-internal static class SaleRefusals
+public sealed class SaleRefusals(IStringLocalizer<BagWords> words)
 {
     /// <summary>The sentence; null where it was sold.</summary>
-    public static string? Sentence(SellFittingOutcome outcome, IStringLocalizer<BagWords> words) => outcome switch
+    public string? Sentence(SellFittingOutcome outcome) => outcome switch
     {
         SellFittingOutcome.Sold => null,
         SellFittingOutcome.Gone gone => words["{0} is no longer on the shelf: somebody else took the last one. Nothing was changed.", gone.Name].Value,

@@ -6,5 +6,6 @@ public static class SalesFeature
     public static IServiceCollection AddSales(this IServiceCollection services) => services
         .AddScoped<BagQueries>()
         .AddScoped<SaleQueries>()
+        .AddScoped<SaleRefusals>()
         .AddScoped<SellFitting>();
 }
