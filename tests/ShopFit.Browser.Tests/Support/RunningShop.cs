@@ -34,7 +34,12 @@ public sealed class RunningShop : IAsyncLifetime
         var began = Stopwatch.StartNew();
         while (!await IsHealthyAsync(client))
         {
-            if (_process!.HasExited || began.Elapsed > StartsWithin)
+            if (_process!.HasExited)
+            {
+                throw new InvalidOperationException($"The shop stopped with {_process.ExitCode} at its start. It said:\n{Output}");
+            }
+
+            if (began.Elapsed > StartsWithin)
             {
                 throw new InvalidOperationException($"The shop did not start. It said:\n{Output}");
             }

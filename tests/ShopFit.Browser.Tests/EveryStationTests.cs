@@ -1,0 +1,47 @@
+using Microsoft.Playwright;
+using ShopFit.Browser.Support;
+using static Microsoft.Playwright.Assertions;
+
+namespace ShopFit.Browser;
+
+/// <summary>What holds of every station of a fitting, in each of its states: it can be used by anybody, by a thumb on its knees.</summary>
+public sealed class EveryStationTests(RunningShop shop) : IClassFixture<RunningShop>
+{
+    [Fact]
+    public async Task Every_station_can_be_used_by_everybody()
+    {
+        await using var tablet = await Tablet.TakeAsync();
+        var page = await tablet.OpenAsync(shop, Tablet.Upright);
+        var judge = new PageJudge(page);
+        await page.SignInAsync();
+        var fitting = await page.StartFittingAsync("Ottilie Brackenbury", years: 13);
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToBeVisibleAsync();
+        await judge.JudgeAsync("feet, nothing read");
+        await page.ReadAsync("Length, left foot", "238");
+        await page.ReadAsync("Ball, left foot", "88");
+        await page.SayAsync("Toes, longest to fourth", "medium");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Tape and calliper" }).ClickAsync();
+        var field = page.GetByLabel("Heel breadth, left foot", new() { Exact = true });
+        await field.FillAsync("9999");
+        await field.PressAsync("Enter");
+        await Expect(page.GetByRole(AriaRole.Alert).First).ToBeVisibleAsync();
+        await judge.JudgeAsync("feet with a number that no foot has");
+        await page.GetByRole(AriaRole.Button, new() { Name = "view" }).ClickAsync();
+        await judge.JudgeAsync("child's view");
+        await page.GotoAsync($"{fitting}/shortlist");
+        await Expect(page.Locator("li.pair.laid")).ToBeVisibleAsync();
+        await judge.JudgeAsync("shortlist");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Decide on" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Sell for" })).ToBeVisibleAsync();
+        await page.Locator(".key.bare[aria-expanded]").First.ClickAsync();
+        await judge.JudgeAsync("decision, all pads open");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Not today" }).ClickAsync();
+        await judge.JudgeAsync("not today");
+        await page.GetByRole(AriaRole.Button, new() { Name = "price" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Close the fitting" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Not today" })).ToBeVisibleAsync();
+        await judge.JudgeAsync("closed fitting");
+
+        judge.FindNoFault();
+    }
+}
