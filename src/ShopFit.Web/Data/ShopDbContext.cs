@@ -39,6 +39,8 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
 
     public DbSet<Shop> Shops => Set<Shop>();
 
+    public DbSet<SettingChange> SettingChanges => Set<SettingChange>();
+
     public DbSet<TaxRate> TaxRates => Set<TaxRate>();
 
     public DbSet<ApiKey> ApiKeys => Set<ApiKey>();

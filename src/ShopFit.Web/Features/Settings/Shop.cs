@@ -1,11 +1,14 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using ShopFit.Fitting.Defaults;
 
 namespace ShopFit.Web.Features.Settings;
 
 /// <summary>A shop: its name and address on the papers, and how it counts money, time and lengths.</summary>
 public sealed class Shop
 {
+    private const char BetweenKinds = ' ';
+
     private Shop()
     {
     }
@@ -42,6 +45,17 @@ public sealed class Shop
     /// <summary>The fit numbers that the shop has changed, as a JSON object; null where it has changed none.</summary>
     public string? FitOverridesJson { get; private set; }
 
+    /// <summary>Goes up with every change of the settings, so that two managers who change them at once are told of each other.</summary>
+    public long Version { get; private set; }
+
+    /// <summary>The kinds of footwear that the shop fits, in the order in which they are offered: all that the fit numbers know, until some are left out.</summary>
+    public IReadOnlyList<string> Kinds => [.. AllKinds.Except(KindsLeftOut.Split(BetweenKinds), StringComparer.Ordinal)];
+
+    /// <summary>Ids of the kinds that the shop does not fit, parted by spaces. Kept this way round, so that a new kind is on until somebody leaves it out.</summary>
+    internal string KindsLeftOut { get; private set; } = "";
+
+    private static IEnumerable<string> AllKinds => FitDefaults.Standard.Kinds.Select(kind => kind.Id);
+
     /// <summary>Goes up with every change of catalogue or stock, so that what was read of them may be kept until then.</summary>
     public long ShelfVersion { get; private set; }
 
@@ -74,6 +88,19 @@ public sealed class Shop
         ReturnDays = returnDays;
     }
 
+    /// <summary>Changes which kinds of footwear it fits.</summary>
+    /// <exception cref="ArgumentException">None of them is a kind that the fit numbers know.</exception>
+    public void FitKinds(IReadOnlyCollection<string> kinds)
+    {
+        var leftOut = AllKinds.Except(kinds, StringComparer.Ordinal).ToList();
+        KindsLeftOut = leftOut.Count < AllKinds.Count()
+            ? string.Join(BetweenKinds, leftOut)
+            : throw new ArgumentException("A shop fits at least one kind of footwear.", nameof(kinds));
+    }
+
+    /// <summary>Notes that a manager has changed the settings.</summary>
+    public void NoteChange() => Version++;
+
     /// <summary>Changes the fit numbers; null goes back to the standard ones.</summary>
     public void OverrideFit(string? fitOverridesJson) => FitOverridesJson = fitOverridesJson;
 }
@@ -97,5 +124,6 @@ internal sealed class ShopConfiguration : IEntityTypeConfiguration<Shop>
         builder.Property(shop => shop.Paper).HasMaxLength(10);
         builder.Property(shop => shop.Units).HasMaxLength(2);
         builder.Property(shop => shop.SizeSystemShown).HasMaxLength(20);
+        builder.Property(shop => shop.KindsLeftOut).HasMaxLength(200);
     }
 }

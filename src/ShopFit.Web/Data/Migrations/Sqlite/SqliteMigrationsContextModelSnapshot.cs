@@ -1140,6 +1140,50 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         });
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Settings.SettingChange", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("After")
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Before")
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Path")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ShopId", "Path", "At");
+
+                    b.ToTable("SettingChanges");
+                });
+
             modelBuilder.Entity("ShopFit.Web.Features.Settings.Shop", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1161,6 +1205,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<string>("FitOverridesJson")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("KindsLeftOut")
+                        .IsRequired()
+                        .HasMaxLength(200)
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Name")
@@ -1196,6 +1245,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .IsRequired()
                         .HasMaxLength(2)
                         .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
 
