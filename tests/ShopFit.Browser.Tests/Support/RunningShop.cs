@@ -6,11 +6,19 @@ using System.Text;
 namespace ShopFit.Browser.Support;
 
 /// <summary>The real program with its demo shop, in a process and a data folder of its own, on a free port of this machine.</summary>
-public sealed class RunningShop : IAsyncLifetime
+public class RunningShop : IAsyncLifetime
 {
     private static readonly TimeSpan StartsWithin = TimeSpan.FromSeconds(90);
     private readonly StringBuilder _output = new();
+    private readonly bool _withDemo;
     private Process? _process;
+
+    public RunningShop()
+        : this(withDemo: true)
+    {
+    }
+
+    protected RunningShop(bool withDemo) => _withDemo = withDemo;
 
     public string Address { get; } = $"http://127.0.0.1:{FreePort()}";
 
@@ -66,6 +74,7 @@ public sealed class RunningShop : IAsyncLifetime
 
         _process?.Dispose();
         Directory.Delete(Data, recursive: true);
+        GC.SuppressFinalize(this);
     }
 
     private static int FreePort()
@@ -97,7 +106,7 @@ public sealed class RunningShop : IAsyncLifetime
             throw new InvalidOperationException($"There is no {program}: dotnet publish src/ShopFit.Web -c Release -o artifacts/shop");
         }
 
-        var start = new ProcessStartInfo("dotnet", [program, "--demo", "--data", Data, "--urls", Address])
+        var start = new ProcessStartInfo("dotnet", [program, .. _withDemo ? ["--demo"] : Array.Empty<string>(), "--data", Data, "--urls", Address])
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,
