@@ -11,6 +11,7 @@ using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Sales;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Shelf;
+using ShopFit.Web.Features.Studios;
 
 namespace ShopFit.Web.Data;
 
@@ -82,6 +83,10 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
     public DbSet<SaleLine> SaleLines => Set<SaleLine>();
 
     public DbSet<Paper> Papers => Set<Paper>();
+
+    public DbSet<Studio> Studios => Set<Studio>();
+
+    public DbSet<StudioModelWish> StudioModelWishes => Set<StudioModelWish>();
 
     public DbSet<CommandRecord> Commands => Set<CommandRecord>();
 

@@ -4,6 +4,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Settings;
+using ShopFit.Web.Features.Studios;
 
 namespace ShopFit.Web.Data;
 
@@ -26,7 +27,9 @@ public sealed class ShopPreparation(ShopFolder folder, TimeProvider clock)
             await using var db = new SqliteMigrationsContext(
                 ShopDatabase.Options<SqliteMigrationsContext>(folder.DatabaseFile, SqliteOpenMode.ReadWriteCreate));
             await ClearStaleLockAsync(db, both.Token);
+            await StudioNamesOfDancers.SetAsideAsync(db, both.Token);
             await MigrateAsync(db, both.Token);
+            await StudioNamesOfDancers.PutBackAsync(db, clock.GetUtcNow(), both.Token);
             await FurnishAsync(db, both.Token);
         }
         catch (OperationCanceledException exception) when (patience.IsCancellationRequested && !cancellationToken.IsCancellationRequested)

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using ShopFit.Fitting.Feet;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Studios;
 
 namespace ShopFit.Web.Features.Dancers;
 
@@ -25,7 +26,8 @@ public sealed class Dancer : IShopRow
 
     public Sex? Sex { get; private set; }
 
-    public string Studio { get; private set; } = "";
+    /// <summary>Where she takes class; null where nobody has said.</summary>
+    public Guid? StudioId { get; private set; }
 
     public string Teacher { get; private set; } = "";
 
@@ -41,16 +43,18 @@ public sealed class Dancer : IShopRow
     }
 
     /// <summary>Changes what is known of them.</summary>
-    public void Describe(string name, string knownAs, DateOnly? birthDate, Sex? sex, string studio, string teacher)
+    public void Describe(string name, string knownAs, DateOnly? birthDate, Sex? sex, string teacher)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         Name = name.Trim();
         KnownAs = knownAs.Trim();
         BirthDate = birthDate;
         Sex = sex;
-        Studio = studio.Trim();
         Teacher = teacher.Trim();
     }
+
+    /// <summary>Says where they take class; null where nowhere.</summary>
+    public void DancesAt(Guid? studioId) => StudioId = studioId;
 
     /// <summary>Says who answers for them.</summary>
     public void AnsweredForBy(Guid guardianId) => GuardianId = guardianId;
@@ -63,10 +67,10 @@ internal sealed class DancerConfiguration : IEntityTypeConfiguration<Dancer>
         builder.Property(dancer => dancer.Name).HasMaxLength(200);
         builder.Property(dancer => dancer.KnownAs).HasMaxLength(200);
         builder.Property(dancer => dancer.Sex).HasConversion<string>().HasMaxLength(10);
-        builder.Property(dancer => dancer.Studio).HasMaxLength(200);
         builder.Property(dancer => dancer.Teacher).HasMaxLength(200);
         builder.Property(dancer => dancer.Language).HasMaxLength(35);
         builder.HasIndex(dancer => new { dancer.ShopId, dancer.Name });
         builder.HasOne<Guardian>().WithMany().HasForeignKey(dancer => dancer.GuardianId).OnDelete(DeleteBehavior.SetNull);
+        builder.HasOne<Studio>().WithMany().HasForeignKey(dancer => dancer.StudioId).OnDelete(DeleteBehavior.SetNull);
     }
 }

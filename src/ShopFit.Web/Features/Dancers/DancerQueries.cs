@@ -12,7 +12,11 @@ public sealed class DancerQueries(ShopContexts contexts, TimeProvider clock)
     {
         await using var db = await contexts.OpenAsync(cancellationToken);
         var today = await TodayAsync(db, cancellationToken);
-        IQueryable<Dancer> dancers = db.Dancers.AsNoTracking();
+        var dancers =
+            from dancer in db.Dancers.AsNoTracking()
+            join studio in db.Studios on dancer.StudioId equals studio.Id into studios
+            from studio in studios.DefaultIfEmpty()
+            select new { dancer.Id, dancer.Name, dancer.KnownAs, Studio = studio == null ? "" : studio.Name, dancer.BirthDate };
         foreach (var word in (search ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             var pattern = $"%{word.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("%", "\\%", StringComparison.Ordinal).Replace("_", "\\_", StringComparison.Ordinal)}%";
@@ -21,7 +25,6 @@ public sealed class DancerQueries(ShopContexts contexts, TimeProvider clock)
         }
 
         var rows = await dancers.OrderBy(row => row.Name).ThenBy(row => row.Id).Take(count)
-            .Select(row => new { row.Id, row.Name, row.KnownAs, row.Studio, row.BirthDate })
             .ToListAsync(cancellationToken);
         return [.. rows.Select(row => new DancerRow(row.Id, row.Name, row.KnownAs, row.Studio, WholeYears(row.BirthDate, today)))];
     }
@@ -38,6 +41,7 @@ public sealed class DancerQueries(ShopContexts contexts, TimeProvider clock)
 
         var today = await TodayAsync(db, cancellationToken);
         var guardian = dancer.GuardianId is null ? null : await db.Guardians.AsNoTracking().SingleOrDefaultAsync(row => row.Id == dancer.GuardianId, cancellationToken);
+        var studio = await db.Studios.Where(row => row.Id == dancer.StudioId).Select(row => row.Name).SingleOrDefaultAsync(cancellationToken);
         return new SeenDancer(
             dancer.Id,
             dancer.Name,
@@ -45,7 +49,7 @@ public sealed class DancerQueries(ShopContexts contexts, TimeProvider clock)
             dancer.BirthDate,
             WholeYears(dancer.BirthDate, today),
             RegisterDancer.IsMinor(dancer.BirthDate, today),
-            dancer.Studio,
+            studio ?? "",
             dancer.Teacher,
             guardian?.Name ?? "",
             guardian?.Contact ?? "",

@@ -4,6 +4,7 @@ using ShopFit.Fitting.Feet;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Settings;
+using ShopFit.Web.Features.Studios;
 
 namespace ShopFit.Web.Features.Dancers;
 
@@ -31,7 +32,8 @@ public sealed class RegisterDancer(ShopWrites writes, TimeProvider clock)
             }
 
             var dancer = Dancer.Of(commandId, actor.ShopId, request.Name);
-            dancer.Describe(request.Name, request.KnownAs, request.BirthDate, request.Sex, request.Studio, request.Teacher);
+            dancer.Describe(request.Name, request.KnownAs, request.BirthDate, request.Sex, request.Teacher);
+            dancer.DancesAt(await StudiosByName.FindOrAddAsync(db, request.Studio, now, ct));
             if (!string.IsNullOrWhiteSpace(request.GuardianName))
             {
                 var guardian = Guardian.Of(Guid.CreateVersion7(now), actor.ShopId, request.GuardianName, request.GuardianContact);
@@ -90,6 +92,7 @@ public sealed record RegisterDancerRequest
 
     public Sex? Sex { get; init; }
 
+    /// <summary>Name of her studio, on file or new.</summary>
     public string Studio { get; init; } = "";
 
     public string Teacher { get; init; } = "";

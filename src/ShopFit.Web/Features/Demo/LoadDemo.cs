@@ -8,6 +8,7 @@ using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Sales;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Shelf;
+using ShopFit.Web.Features.Studios;
 
 namespace ShopFit.Web.Features.Demo;
 
@@ -43,7 +44,7 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         await StepAsync(manager, "settings", (db, stop) => SettleAsync(db, settings, stop), cancellationToken);
         await ImportAsync(manager, cancellationToken);
         await StepAsync(manager, "shelf", (db, stop) => FillShelfAsync(db, manager, history, stop), cancellationToken);
-        await StepAsync(manager, "dancers", (db, _) => AddDancers(db, fitter, history, days), cancellationToken);
+        await StepAsync(manager, "dancers", (db, ct) => AddDancersAsync(db, fitter, history, days, ct), cancellationToken);
         foreach (var fitting in history.Fittings)
         {
             await FitAsync(fitter, fitting, days, cancellationToken);
@@ -117,13 +118,14 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         await StockMoves.RaiseVersionAsync(db, cancellationToken);
     }
 
-    private static Task AddDancers(ShopDbContext db, Actor fitter, DemoHistory history, int days)
+    private async Task AddDancersAsync(ShopDbContext db, Actor fitter, DemoHistory history, int days, CancellationToken cancellationToken)
     {
         db.Guardians.AddRange(history.Guardians.Select(guardian => Guardian.Of(DemoKeys.Of(guardian.Key), db.ShopId, guardian.Name, guardian.Contact)));
         foreach (var known in history.Dancers)
         {
             var dancer = Dancer.Of(DemoKeys.Of(known.Key), db.ShopId, known.Name);
-            dancer.Describe(known.Name, known.KnownAs, known.BirthDate.AddDays(days), known.Sex, known.Studio, known.Teacher);
+            dancer.Describe(known.Name, known.KnownAs, known.BirthDate.AddDays(days), known.Sex, known.Teacher);
+            dancer.DancesAt(await StudiosByName.FindOrAddAsync(db, known.Studio, _then.Now, cancellationToken));
             if (known.Guardian is not null)
             {
                 dancer.AnsweredForBy(DemoKeys.Of(known.Guardian));
@@ -132,8 +134,6 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
             db.Dancers.Add(dancer);
             db.Consents.Add(Consent.Of(Guid.CreateVersion7(), fitter, dancer.Id, known.Consent.GivenBy, known.Consent.GivenAt.AddDays(days)));
         }
-
-        return Task.CompletedTask;
     }
 
     private async Task FitAsync(Actor fitter, DemoFitting fitting, int days, CancellationToken cancellationToken)

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Settings;
+using ShopFit.Web.Features.Studios;
 
 namespace ShopFit.Web.Features.Fittings;
 
@@ -19,6 +20,7 @@ public sealed class FittingQueries(ShopContexts contexts)
 
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == fitting.ShopId, cancellationToken);
         var dancer = fitting.DancerId is null ? null : await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == fitting.DancerId, cancellationToken);
+        var studio = dancer?.StudioId is null ? null : await db.Studios.AsNoTracking().SingleOrDefaultAsync(row => row.Id == dancer.StudioId, cancellationToken);
         var readings = await db.FittingReadings.AsNoTracking()
             .Where(row => row.FittingId == fittingId)
             .OrderBy(row => row.TakenAt).ThenBy(row => row.Id)
@@ -37,7 +39,8 @@ public sealed class FittingQueries(ShopContexts contexts)
             DancerId = fitting.DancerId,
             DancerName = dancer?.Name ?? "",
             KnownAs = dancer is null ? "" : dancer.KnownAs is { Length: > 0 } ? dancer.KnownAs : dancer.Name.Split(' ')[0],
-            Studio = dancer?.Studio ?? "",
+            Studio = studio?.Name ?? "",
+            Asked = await TeacherAsks.OfStudioAsync(db, studio, cancellationToken),
             Kind = fitting.Kind,
             FirstPair = fitting.FirstPair,
             SoreLeft = fitting.SoreLeft,

@@ -1,6 +1,7 @@
 using ShopFit.Fitting.Beliefs;
 using ShopFit.Fitting.Feet;
 using ShopFit.Web.Features.Settings;
+using ShopFit.Web.Features.Studios;
 
 namespace ShopFit.Web.Features.Fittings;
 
@@ -18,6 +19,9 @@ public sealed record SeenFitting
     public required string KnownAs { get; init; }
 
     public required string Studio { get; init; }
+
+    /// <summary>What the teacher asks of the shoe.</summary>
+    public TeacherAsks Asked { get; init; } = TeacherAsks.Nothing;
 
     public required string Kind { get; init; }
 

@@ -16,6 +16,9 @@ internal sealed record SoldFitting
     /// <summary>Null where nobody is on file.</summary>
     public required Dancer? Dancer { get; init; }
 
+    /// <summary>Name of the dancer's studio; empty where none is known.</summary>
+    public required string Studio { get; init; }
+
     public required Shop Shop { get; init; }
 
     /// <summary>The name of whoever fitted.</summary>

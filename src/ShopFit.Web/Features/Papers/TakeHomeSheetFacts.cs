@@ -65,7 +65,7 @@ internal static class TakeHomeSheetFacts
                 FullName = fullName,
                 FirstName = sold.Dancer is null ? fullName : sold.Dancer.KnownAs is { Length: > 0 } knownAs ? knownAs : fullName.Split(' ')[0],
                 Teacher = NullIfEmpty(sold.Dancer?.Teacher),
-                Studio = NullIfEmpty(sold.Dancer?.Studio),
+                Studio = NullIfEmpty(sold.Studio),
                 FirstPair = pointe && sold.Fitting.FirstPair,
             },
             Shop = new SheetShop { Name = sold.Shop.Name, Address = NullIfEmpty(sold.Shop.Address), Contact = NullIfEmpty(sold.Shop.Contact) },

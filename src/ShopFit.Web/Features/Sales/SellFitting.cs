@@ -84,6 +84,7 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
         {
             Fitting = fitting,
             Dancer = dancer,
+            Studio = dancer?.StudioId is null ? "" : await db.Studios.Where(row => row.Id == dancer.StudioId).Select(row => row.Name).SingleAsync(cancellationToken),
             Shop = shop,
             Fitter = actor.Name,
             At = now,

@@ -1,3 +1,4 @@
+using ShopFit.Web.Features.Studios;
 using ShopFit.Web.Support;
 
 namespace ShopFit.Web.Features.Dancers;
@@ -50,7 +51,10 @@ public sealed class DancerQueriesTests : IAsyncLifetime
     private async Task HasAsync(string name, string knownAs, string studio, DateOnly? born)
     {
         var dancer = Dancer.Of(Guid.CreateVersion7(), _shop.ShopId, name);
-        dancer.Describe(name, knownAs, born, sex: null, studio, teacher: "");
-        await _shop.HasAsync(dancer);
+        dancer.Describe(name, knownAs, born, sex: null, teacher: "");
+        await using var db = _shop.CreateDbContext();
+        dancer.DancesAt(await StudiosByName.FindOrAddAsync(db, studio, _shop.Clock.GetUtcNow(), TestContext.Current.CancellationToken));
+        db.Add(dancer);
+        await db.SaveChangesAsync(TestContext.Current.CancellationToken);
     }
 }

@@ -23,7 +23,7 @@ public sealed class FittingPageTests : PageTest
         Services.AddLocalization();
         Services.AddCatalogue().AddSales().AddSettings().AddDancers().AddFittings();
         var dancer = Dancer.Of(Guid.CreateVersion7(), Shop.ShopId, "Tilly Fernsby-Quoin");
-        dancer.Describe("Tilly Fernsby-Quoin", "Tilly", new DateOnly(2013, 3, 1), Sex.Female, "Larch", "");
+        dancer.Describe("Tilly Fernsby-Quoin", "Tilly", new DateOnly(2013, 3, 1), Sex.Female, "");
         _dancer = await Shop.HasAsync(dancer);
     }
 

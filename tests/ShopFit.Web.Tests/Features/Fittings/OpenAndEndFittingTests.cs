@@ -58,7 +58,7 @@ public sealed class OpenAndEndFittingTests : IAsyncLifetime
     private async Task<Guid> DancerAsync(DateOnly? born)
     {
         var dancer = Dancer.Of(Guid.CreateVersion7(), _shop.ShopId, "Tilly Fernsby");
-        dancer.Describe("Tilly Fernsby", "", born, Sex.Female, "", "");
+        dancer.Describe("Tilly Fernsby", "", born, Sex.Female, "");
         return (await _shop.HasAsync(dancer)).Id;
     }
 

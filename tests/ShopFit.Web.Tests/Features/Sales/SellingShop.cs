@@ -59,7 +59,7 @@ internal sealed class SellingShop : IAsyncDisposable
     public async Task<Guid> OpenFittingAsync(double? ageYears, string kind = "pointe", bool skinBroken = false)
     {
         var dancer = Dancer.Of(Guid.CreateVersion7(), Shop.ShopId, "Tilly Fernsby-Quoin");
-        dancer.Describe("Tilly Fernsby-Quoin", "", new DateOnly(2013, 1, 2), Sex.Female, "Larch", "Ms Oakes");
+        dancer.Describe("Tilly Fernsby-Quoin", "", new DateOnly(2013, 1, 2), Sex.Female, "Ms Oakes");
         await Shop.HasAsync(dancer);
         var fitting = FittingRecord.Of(Guid.CreateVersion7(), Shop.Fitter, dancer.Id, kind, Shop.Clock.GetUtcNow(), ageYears, Sex.Female);
         fitting.Start(firstPair: true, soreLeft: false, soreRight: false, skinBroken);

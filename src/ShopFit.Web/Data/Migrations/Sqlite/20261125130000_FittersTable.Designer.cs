@@ -489,9 +489,7 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
-                    b.Property<string>("Studio")
-                        .IsRequired()
-                        .HasMaxLength(200)
+                    b.Property<Guid?>("StudioId")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Teacher")
@@ -502,6 +500,8 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.HasKey("Id");
 
                     b.HasIndex("GuardianId");
+
+                    b.HasIndex("StudioId");
 
                     b.HasIndex("ShopId", "Name");
 
@@ -1409,6 +1409,85 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         });
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Studios.Studio", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Colour")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("NameKey")
+                        .IsRequired()
+                        .HasMaxLength(800)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OtherWishes")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Ribbon")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Teachers")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ShopId", "NameKey")
+                        .IsUnique();
+
+                    b.ToTable("Studios");
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Studios.StudioModelWish", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsAsked")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("ModelId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("StudioId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ModelId");
+
+                    b.HasIndex("StudioId");
+
+                    b.HasIndex("ShopId", "StudioId", "ModelId")
+                        .IsUnique();
+
+                    b.ToTable("StudioModelWishes");
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityRoleClaim<System.Guid>", b =>
                 {
                     b.HasOne("Microsoft.AspNetCore.Identity.IdentityRole<System.Guid>", null)
@@ -1549,6 +1628,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.HasOne("ShopFit.Web.Features.Dancers.Guardian", null)
                         .WithMany()
                         .HasForeignKey("GuardianId")
+                        .OnDelete(DeleteBehavior.SetNull);
+
+                    b.HasOne("ShopFit.Web.Features.Studios.Studio", null)
+                        .WithMany()
+                        .HasForeignKey("StudioId")
                         .OnDelete(DeleteBehavior.SetNull);
                 });
 
@@ -1704,6 +1788,21 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("PlaceId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Studios.StudioModelWish", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Catalogue.ShoeModel", null)
+                        .WithMany()
+                        .HasForeignKey("ModelId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("ShopFit.Web.Features.Studios.Studio", null)
+                        .WithMany()
+                        .HasForeignKey("StudioId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 #pragma warning restore 612, 618

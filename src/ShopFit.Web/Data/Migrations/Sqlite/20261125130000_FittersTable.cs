@@ -11,6 +11,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropColumn(
+                name: "Studio",
+                table: "Dancers");
+
             migrationBuilder.AddColumn<string>(
                 name: "KindsLeftOut",
                 table: "Shops",
@@ -25,6 +29,12 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 type: "INTEGER",
                 nullable: false,
                 defaultValue: 0L);
+
+            migrationBuilder.AddColumn<Guid>(
+                name: "StudioId",
+                table: "Dancers",
+                type: "TEXT",
+                nullable: true);
 
             migrationBuilder.CreateTable(
                 name: "SettingChanges",
@@ -45,17 +55,112 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     table.PrimaryKey("PK_SettingChanges", x => x.Id);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "Studios",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Name = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    NameKey = table.Column<string>(type: "TEXT", maxLength: 800, nullable: false),
+                    Teachers = table.Column<string>(type: "TEXT", maxLength: 500, nullable: false),
+                    Colour = table.Column<string>(type: "TEXT", maxLength: 500, nullable: false),
+                    Ribbon = table.Column<string>(type: "TEXT", maxLength: 500, nullable: false),
+                    OtherWishes = table.Column<string>(type: "TEXT", maxLength: 500, nullable: false),
+                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Studios", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "StudioModelWishes",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    StudioId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ModelId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    IsAsked = table.Column<bool>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_StudioModelWishes", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_StudioModelWishes_ShoeModels_ModelId",
+                        column: x => x.ModelId,
+                        principalTable: "ShoeModels",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                    table.ForeignKey(
+                        name: "FK_StudioModelWishes_Studios_StudioId",
+                        column: x => x.StudioId,
+                        principalTable: "Studios",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Cascade);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Dancers_StudioId",
+                table: "Dancers",
+                column: "StudioId");
+
             migrationBuilder.CreateIndex(
                 name: "IX_SettingChanges_ShopId_Path_At",
                 table: "SettingChanges",
                 columns: new[] { "ShopId", "Path", "At" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_StudioModelWishes_ModelId",
+                table: "StudioModelWishes",
+                column: "ModelId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_StudioModelWishes_ShopId_StudioId_ModelId",
+                table: "StudioModelWishes",
+                columns: new[] { "ShopId", "StudioId", "ModelId" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_StudioModelWishes_StudioId",
+                table: "StudioModelWishes",
+                column: "StudioId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Studios_ShopId_NameKey",
+                table: "Studios",
+                columns: new[] { "ShopId", "NameKey" },
+                unique: true);
+
+            migrationBuilder.AddForeignKey(
+                name: "FK_Dancers_Studios_StudioId",
+                table: "Dancers",
+                column: "StudioId",
+                principalTable: "Studios",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.SetNull);
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropForeignKey(
+                name: "FK_Dancers_Studios_StudioId",
+                table: "Dancers");
+
             migrationBuilder.DropTable(
                 name: "SettingChanges");
+
+            migrationBuilder.DropTable(
+                name: "StudioModelWishes");
+
+            migrationBuilder.DropTable(
+                name: "Studios");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Dancers_StudioId",
+                table: "Dancers");
 
             migrationBuilder.DropColumn(
                 name: "KindsLeftOut",
@@ -64,6 +169,18 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "Version",
                 table: "Shops");
+
+            migrationBuilder.DropColumn(
+                name: "StudioId",
+                table: "Dancers");
+
+            migrationBuilder.AddColumn<string>(
+                name: "Studio",
+                table: "Dancers",
+                type: "TEXT",
+                maxLength: 200,
+                nullable: false,
+                defaultValue: "");
         }
     }
 }
