@@ -13,6 +13,7 @@ using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Sales;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Shelf;
+using ShopFit.Web.Shared;
 
 namespace ShopFit.Web;
 
@@ -49,6 +50,7 @@ public static class ShopSite
         builder.WebHost.UseUrls(urls).UseStaticWebAssets().ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         builder.Services.AddShop(folder);
         builder.Services.AddMudServices();
+        builder.Services.AddScoped<UndoOffer>();
         builder.Services.AddApi();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddResponseCompression(options => options.MimeTypes = ResponseCompressionDefaults.MimeTypes);

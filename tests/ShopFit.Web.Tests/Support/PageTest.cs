@@ -2,6 +2,7 @@ using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
 using ShopFit.Web.Features.People;
+using ShopFit.Web.Shared;
 
 namespace ShopFit.Web.Support;
 
@@ -21,6 +22,7 @@ public abstract class PageTest : BunitContext, IAsyncLifetime
         Shop = await TestShop.OpenAsync();
         JSInterop.Mode = JSRuntimeMode.Loose;
         Services.AddMudServices(options => options.PopoverOptions.CheckForPopoverProvider = false);
+        Services.AddScoped<UndoOffer>();
         Shop.AddTo(Services, SignedIn);
     }
 

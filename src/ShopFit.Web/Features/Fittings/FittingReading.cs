@@ -65,6 +65,9 @@ public sealed class FittingReading : IShopRow
 
     /// <summary>Takes it back; the row stays.</summary>
     public void Withdraw(DateTimeOffset at) => WithdrawnAt ??= at;
+
+    /// <summary>Lets it count again, as if it had never been taken back.</summary>
+    public void Restore() => WithdrawnAt = null;
 }
 
 internal sealed class FittingReadingConfiguration : IEntityTypeConfiguration<FittingReading>

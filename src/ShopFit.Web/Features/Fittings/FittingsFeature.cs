@@ -7,6 +7,7 @@ public static class FittingsFeature
         .AddScoped<OpenFitting>()
         .AddScoped<RecordReading>()
         .AddScoped<WithdrawReading>()
+        .AddScoped<RestoreReading>()
         .AddScoped<RecordTryOn>()
         .AddScoped<SetFittingStart>()
         .AddScoped<ChooseInFitting>()

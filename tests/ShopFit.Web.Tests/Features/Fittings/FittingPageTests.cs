@@ -3,6 +3,7 @@ using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using ShopFit.Fitting.Beliefs;
 using ShopFit.Fitting.Feet;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Dancers;
@@ -70,6 +71,27 @@ public sealed class FittingPageTests : PageTest
         Assert.Equal("2385", Field(page, "Length, left foot").GetAttribute("value"));
         await using var db = Shop.CreateDbContext();
         Assert.False(await db.FittingReadings.AnyAsync(TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task A_reading_that_was_taken_back_can_be_brought_back_from_the_talk_line()
+    {
+        var fitting = await DraftAsync();
+        foreach (var length in new[] { 238.5, 238.5 })
+        {
+            await Shop.HasAsync(FittingReading.Of(Guid.CreateVersion7(), Shop.Fitter, fitting, Shop.Clock.GetUtcNow(), Side.Left, "length", length, ReadingUnit.Millimetres));
+        }
+
+        var page = Open(fitting, "feet");
+        await page.InvokeAsync(() => page.Find("button[aria-label$='show them']").Click());
+        await page.InvokeAsync(() => page.WaitForElement(".readings li button").Click());
+        page.WaitForAssertion(() => Assert.Contains("Taken back: Length, left foot, 238.5 mm.", page.Find(".talk .undo").TextContent, StringComparison.Ordinal));
+
+        await page.InvokeAsync(() => Button(page, "Undo").Click());
+
+        page.WaitForAssertion(() => Assert.Equal(2, page.FindAll(".readings li").Count));
+        await using var db = Shop.CreateDbContext();
+        Assert.Equal(2, await db.FittingReadings.CountAsync(row => row.WithdrawnAt == null, TestContext.Current.CancellationToken));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Fitting.Beliefs;
+using ShopFit.Fitting.Defaults;
 using ShopFit.Fitting.Feet;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Support;
@@ -85,6 +86,58 @@ public sealed class RecordReadingTests : IAsyncLifetime
         Assert.Empty((await SeeAsync()).Readings);
         await using var db = _shop.CreateDbContext();
         Assert.Equal(1, await db.FittingReadings.CountAsync(TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task Undoing_a_withdrawal_gives_exactly_the_belief_that_was_held_before()
+    {
+        var recorded = Assert.IsType<RecordReadingOutcome.Recorded>(await ReadAsync([Side.Left, Side.Right], "length", 238));
+        await ReadAsync([Side.Left], "length", 240);
+        var before = await LengthAsync();
+        await WithdrawAsync(recorded.ReadingIds);
+        Assert.NotEqual(before, await LengthAsync());
+
+        await RestoreAsync(recorded.ReadingIds);
+
+        Assert.Equal(before, await LengthAsync());
+    }
+
+    [Fact]
+    public async Task A_word_that_comes_back_takes_the_place_of_the_word_said_meanwhile()
+    {
+        var first = Assert.IsType<RecordReadingOutcome.Recorded>(await ReadAsync([Side.Left], "toe-slope", 0, ReadingUnit.Word));
+        await WithdrawAsync(first.ReadingIds);
+        await ReadAsync([Side.Left, Side.Right], "toe-slope", 2, ReadingUnit.Word);
+
+        await RestoreAsync(first.ReadingIds);
+
+        var seen = await SeeAsync();
+        Assert.Equal([(Side.Left, 0.0), (Side.Right, 2.0)], seen.Readings.Select(row => (row.Reading.Foot, row.Reading.Value)).Order());
+    }
+
+    [Fact]
+    public async Task Nothing_comes_back_into_a_closed_fitting()
+    {
+        var recorded = Assert.IsType<RecordReadingOutcome.Recorded>(await ReadAsync([Side.Left], "length", 238));
+        await WithdrawAsync(recorded.ReadingIds);
+        await new DecideFitting(_shop.Writes, new ShoesInMemory(), _shop.Clock).RunAsync(
+            _shop.Fitter, Guid.CreateVersion7(), new(_fitting.Id, DecisionKinds.NotToday, NotTodayReasons.Undecided, ""), TestContext.Current.CancellationToken);
+
+        Assert.IsType<RestoreReadingOutcome.NotOpen>(await RestoreAsync(recorded.ReadingIds));
+
+        Assert.Empty((await SeeAsync()).Readings);
+    }
+
+    private Task<WithdrawReadingOutcome> WithdrawAsync(IReadOnlyList<Guid> readings) =>
+        new WithdrawReading(_shop.Writes, _shop.Clock).RunAsync(_shop.Fitter, Guid.CreateVersion7(), _fitting.Id, readings, TestContext.Current.CancellationToken);
+
+    private Task<RestoreReadingOutcome> RestoreAsync(IReadOnlyList<Guid> readings) =>
+        new RestoreReading(_shop.Writes, _shop.Clock).RunAsync(_shop.Fitter, Guid.CreateVersion7(), _fitting.Id, readings, TestContext.Current.CancellationToken);
+
+    private async Task<(double Mean, double Sd)> LengthAsync()
+    {
+        var belief = FittingBelief.Of((await SeeAsync()).Evidence, FitDefaults.Standard).Now.Belief;
+        return (belief.Mean(Side.Left, Trait.Length), belief.Sd(Side.Left, Trait.Length));
     }
 
     private async Task<SeenFitting> SeeAsync() => (await new FittingQueries(_shop.Reads).SeeAsync(_fitting.Id, TestContext.Current.CancellationToken))!;
