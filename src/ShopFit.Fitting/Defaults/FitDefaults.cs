@@ -74,6 +74,10 @@ public sealed record FitDefaults
     /// <remarks>Kept with a fitting when it closes, so that it can be said later which numbers were used.</remarks>
     public string Fingerprint() => Fingerprints.Of(this);
 
+    /// <summary>What makes no sense in these numbers, each by itself and all together; empty where they can be used.</summary>
+    /// <remarks>Numbers with a problem may make a shortlist that is not finite, or none at all.</remarks>
+    public IReadOnlyList<FitProblem> Problems() => FitProblems.Of(this);
+
     /// <summary>The criteria of a kind of footwear, or null where there is no such kind.</summary>
     public IReadOnlyList<Criterion>? CriteriaOf(string kind) =>
         Kinds.FirstOrDefault(row => row.Id == kind)?.Criteria;

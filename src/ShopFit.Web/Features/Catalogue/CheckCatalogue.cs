@@ -13,7 +13,7 @@ public sealed class CheckCatalogue(IDbContextFactory<ShopDbContext> contexts)
     {
         await using var db = await contexts.CreateDbContextAsync(cancellationToken);
         var shop = await db.Shops.Where(row => row.Id == shopId).Select(row => new { row.Currency, row.FitOverridesJson }).SingleAsync(cancellationToken);
-        var kinds = FitNumbers.Over(FitDefaults.Standard, shop.FitOverridesJson).Kinds.Select(kind => kind.Id).ToList();
+        var kinds = FitNumbers.Over(shop.FitOverridesJson).Numbers.Kinds.Select(kind => kind.Id).ToList();
         return await CatalogueFileReader.ReadAsync(stream, new CatalogueRules(shop.Currency, kinds), cancellationToken);
     }
 

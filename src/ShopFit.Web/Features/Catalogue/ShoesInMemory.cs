@@ -38,7 +38,7 @@ public sealed class ShoesInMemory
 
     private static async Task<ShoesOnFile> ReadAsync(ShopDbContext db, long version, string? fitOverridesJson, CancellationToken cancellationToken)
     {
-        var numbers = FitNumbers.Over(FitDefaults.Standard, fitOverridesJson);
+        var numbers = FitNumbers.Over(fitOverridesJson).Numbers;
         var places = await (
             from level in db.StockLevels
             join place in db.ShelfPlaces on level.PlaceId equals place.Id

@@ -42,7 +42,7 @@ public sealed class Shop
     /// <summary>Days in which unworn goods may come back.</summary>
     public int ReturnDays { get; private set; } = 14;
 
-    /// <summary>The fit numbers that the shop has changed, as a JSON object; null where it has changed none.</summary>
+    /// <summary>The fit numbers that the shop has changed, as a JSON object of values by path; null where it has changed none.</summary>
     public string? FitOverridesJson { get; private set; }
 
     /// <summary>Goes up with every change of the settings, so that two managers who change them at once are told of each other.</summary>
