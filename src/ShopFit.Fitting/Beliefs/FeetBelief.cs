@@ -60,11 +60,10 @@ public sealed class FeetBelief
         }
 
         // Sorted, so that the order given does not even show in the last bits.
-        NumberReading[] numbers = [.. readings
+        NumberReading[] numbers = [.. Misreadings.InOrder(readings
             .Select((reading, place) => (reading, place))
             .Where(entry => entry.reading.Unit != ReadingUnit.Word)
-            .Select(entry => NumberReading.Of(entry.place, entry.reading, defaults))
-            .OrderBy(number => number.Index).ThenBy(number => number.Variance).ThenBy(number => number.Value)];
+            .Select(entry => NumberReading.Of(entry.place, entry.reading, defaults)))];
         var words = readings
             .Where(reading => reading.Unit == ReadingUnit.Word)
             .GroupBy(reading => (Traits.Count * (int)reading.Foot) + (int)reading.Trait)
@@ -72,7 +71,7 @@ public sealed class FeetBelief
             .Select(group => (Index: group.Key, Word: (int)group.Last().Value))
             .ToArray();
 
-        var verdicts = Misreadings.Judge(Joint, numbers, defaults.Gross);
+        var verdicts = Misreadings.Judge([.. _parts.Select(part => (part.Weight, part.Feet))], numbers, defaults.Gross);
         var after = new (Part Part, double LogWeight)[_parts.Length];
         for (int i = 0; i < _parts.Length; i++)
         {

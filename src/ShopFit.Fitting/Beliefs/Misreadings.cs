@@ -1,86 +1,107 @@
 using ShopFit.Fitting.Defaults;
+using ShopFit.Fitting.Feet;
 
 namespace ShopFit.Fitting.Beliefs;
 
 /// <summary>Finds readings that are grossly wrong, all of them together, so that their order does not matter.</summary>
 /// <remarks>
-/// Each reading either has its usual error or, rarely, a far larger one (two normals, Box and Tiao 1968). Starting with all
-/// usual, the one change of mind that makes all readings together most probable is made, until none helps; what one
-/// reading should have been is always judged by all the others (leave one out).
+/// Each reading either has its usual error or, rarely, a far larger one (two normals, Box and Tiao 1968); more rarely still, all
+/// readings of one trait share such an error. Every combination is weighed by how probable it makes all readings, so
+/// that absurd ones which agree with each other are found as well as one alone. Where the combinations are too many, the most
+/// probable are followed on. What a reading should have been is judged by all the others, each with its own weight (leave one out).
 /// </remarks>
 internal static class Misreadings
 {
+    // All combinations of nine readings of nine traits. With more readings, those left out do not show: see MisreadingsTests.
+    private const int MostFollowed = 512;
+
     /// <summary>What was expected of a reading by all the others, and how much it counts: 1, or less where it is in doubt.</summary>
     internal readonly record struct Verdict(double Expected, double ExpectedSd, double Weight);
 
-    public static Verdict[] Judge(Gaussian prior, IReadOnlyList<NumberReading> readings, GrossReadings rules)
+    /// <summary>The order in which readings are judged: the same whatever the order in which they were given, and a trait's together.</summary>
+    public static IEnumerable<NumberReading> InOrder(IEnumerable<NumberReading> readings) =>
+        readings.OrderBy(reading => TraitOf(reading)).ThenBy(reading => reading.Index).ThenBy(reading => reading.Variance).ThenBy(reading => reading.Value);
+
+    /// <summary>A verdict on each reading.</summary>
+    /// <param name="priors">What was believed before any of them: each possibility with its probability.</param>
+    /// <param name="readings">The readings, <see cref="InOrder"/>.</param>
+    /// <param name="rules">How often readings are wrong, by how much, and when they are asked for again.</param>
+    public static Verdict[] Judge(IReadOnlyList<(double Weight, Gaussian Feet)> priors, IReadOnlyList<NumberReading> readings, GrossReadings rules)
     {
-        int count = readings.Count;
-        double[] variances = [.. readings.Select(reading => reading.Variance)];
+        double[] weights = Weights(priors, readings, rules);
+        double[] variances = [.. readings.Select((reading, i) => reading.Variance / weights[i])];
+        var prior = Gaussian.OfMixture(priors);
         double[] residuals = [.. readings.Select(reading => reading.Value - prior.Mean[reading.Index])];
-        bool[] gross = new bool[count];
-        double GrossVariance(int i) => readings[i].Variance * rules.SdFactor * rules.SdFactor;
-        double odds = Math.Log(rules.Chance / (1 - rules.Chance));
-
         double[] precision = Precision(prior, readings, variances);
-        double[] pulled = new double[count];
-        for (int step = 0; step <= 2 * count; step++)
+        var verdicts = new Verdict[readings.Count];
+        for (int i = 0; i < verdicts.Length; i++)
         {
-            Multiply(precision, residuals, pulled);
-            int best = -1;
-            double bestGain = 1e-9;
-            for (int i = 0; i < count; i++)
-            {
-                // The prediction of reading i by all others, from the inverse of the joint covariance.
-                double variance = 1 / precision[(i * count) + i];
-                double error = pulled[i] * variance;
-                double without = variance - variances[i];
-                double change = LogDensity(error, without + GrossVariance(i)) - LogDensity(error, without + readings[i].Variance) + odds;
-                double gain = gross[i] ? -change : change;
-                if (gain > bestGain)
-                {
-                    (best, bestGain) = (i, gain);
-                }
-            }
-
-            if (best < 0)
-            {
-                break;
-            }
-
-            gross[best] = !gross[best];
-            variances[best] = gross[best] ? GrossVariance(best) : readings[best].Variance;
-            precision = Precision(prior, readings, variances);
-        }
-
-        Multiply(precision, residuals, pulled);
-        var verdicts = new Verdict[count];
-        for (int i = 0; i < count; i++)
-        {
-            double variance = 1 / precision[(i * count) + i];
-            double error = pulled[i] * variance;
-            double without = Math.Max(0, variance - variances[i]);
-            double change = LogDensity(error, without + GrossVariance(i)) - LogDensity(error, without + readings[i].Variance) + odds;
-            double usual = 1 / (1 + Math.Exp(change));
-
-            // To measure once more costs little, so that is asked long before a reading is given up.
-            bool doubted = gross[i] || 1 - usual >= rules.AskFrom;
-            double weight = doubted ? usual + ((1 - usual) / (rules.SdFactor * rules.SdFactor)) : 1;
-
-            verdicts[i] = new Verdict(readings[i].Value - error, Math.Sqrt(without), weight);
+            // The prediction of reading i by all others, from the inverse of the joint covariance.
+            var row = precision.AsSpan(i * verdicts.Length, verdicts.Length);
+            double variance = 1 / row[i];
+            double error = Vectors.Dot(row, residuals) * variance;
+            verdicts[i] = new Verdict(readings[i].Value - error, Math.Sqrt(Math.Max(0, variance - variances[i])), weights[i]);
         }
 
         return verdicts;
     }
 
-    private static double LogDensity(double error, double variance) => -0.5 * ((error * error / variance) + Math.Log(variance));
+    private static int TraitOf(NumberReading reading) => reading.Index % Traits.Count;
 
-    private static void Multiply(double[] matrix, double[] vector, double[] result)
+    // The precision that is expected of each reading, as a share of its usual one; 1 where it is not in doubt.
+    private static double[] Weights(IReadOnlyList<(double Weight, Gaussian Feet)> priors, IReadOnlyList<NumberReading> readings, GrossReadings rules)
     {
-        for (int i = 0; i < vector.Length; i++)
+        var combinations = Follow(priors, readings, rules);
+        double highest = combinations.Max(combination => combination.LogWeight);
+        double total = combinations.Sum(combination => Math.Exp(combination.LogWeight - highest));
+        double[] wrong = new double[readings.Count];
+        double[] weights = new double[readings.Count];
+        foreach (var combination in combinations)
         {
-            result[i] = Vectors.Dot(matrix.AsSpan(i * vector.Length, vector.Length), vector);
+            combination.AddTo(Math.Exp(combination.LogWeight - highest) / total, wrong, weights);
         }
+
+        // To measure once more costs little, so that is asked long before a reading is given up.
+        return [.. weights.Select((weight, i) => wrong[i] >= rules.AskFrom ? weight : 1)];
+    }
+
+    private static ReadingCombination[] Follow(IReadOnlyList<(double Weight, Gaussian Feet)> priors, IReadOnlyList<NumberReading> readings, GrossReadings rules)
+    {
+        int[] traits = [.. readings.Select(reading => reading.Index).Distinct()];
+        ReadingCombination[] followed = [.. priors.Select(prior => ReadingCombination.Of(Math.Log(prior.Weight), prior.Feet, traits))];
+        foreach (var ofTrait in readings.GroupBy(TraitOf).Select(group => group.ToArray()))
+        {
+            if (ofTrait.Length > 1)
+            {
+                double shared = rules.SdFactor * rules.SdFactor * ofTrait.Max(reading => reading.Variance);
+                int feet = ofTrait.Select(reading => reading.Index).Distinct().Count();
+                followed = MostProbable(followed.SelectMany(combination => new[]
+                {
+                    combination.Sharing(0, feet, 1 - rules.SharedChance),
+                    combination.Sharing(shared, feet, rules.SharedChance),
+                }));
+            }
+
+            for (int i = 0; i < ofTrait.Length; i++)
+            {
+                var reading = ofTrait[i];
+                int place = i;
+                bool lastOfFoot = i + 1 == ofTrait.Length || ofTrait[i + 1].Index != reading.Index;
+                followed = MostProbable(followed.SelectMany(combination => new[]
+                {
+                    combination.With(reading, wrong: false, place, ofTrait.Length, lastOfFoot, rules),
+                    combination.With(reading, wrong: true, place, ofTrait.Length, lastOfFoot, rules),
+                }));
+            }
+        }
+
+        return followed;
+    }
+
+    private static ReadingCombination[] MostProbable(IEnumerable<ReadingCombination> combinations)
+    {
+        ReadingCombination[] all = [.. combinations];
+        return all.Length <= MostFollowed ? all : [.. all.OrderByDescending(combination => combination.LogWeight).Take(MostFollowed)];
     }
 
     // The inverse of the covariance of all readings together.

@@ -20,7 +20,8 @@ public sealed record WordReadings(double LowerPercentile = 0.3, double UpperPerc
 /// <param name="Chance">How often a reading is grossly wrong, 0 to 1 (cp).</param>
 /// <param name="SdFactor">Its standard deviation, as a multiple of the usual one (cp).</param>
 /// <param name="AskFrom">From this probability on that a reading is grossly wrong it is asked for once more, 0 to 1 (cp).</param>
-public sealed record GrossReadings(double Chance = 0.01, double SdFactor = 20, double AskFrom = 0.2);
+/// <param name="SharedChance">How often several readings of one trait are wrong alike, as from a wrong scale or of another dancer, 0 to 1 (cp).</param>
+public sealed record GrossReadings(double Chance = 0.01, double SdFactor = 20, double AskFrom = 0.2, double SharedChance = 0.001);
 
 /// <summary>The numbers of the traits, (cp) where nothing else is said.</summary>
 public static class TraitTables

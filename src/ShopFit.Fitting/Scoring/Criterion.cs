@@ -2,10 +2,10 @@ namespace ShopFit.Fitting.Scoring;
 
 /// <summary>One question asked of a shoe on a foot: an ease, the band in which it is right, and how much it counts.</summary>
 /// <param name="Id">Stable id, such as <c>length</c>.</param>
-/// <param name="NoFitBelow">At and below this ease: no fit.</param>
-/// <param name="IdealFrom">From this ease on it is right.</param>
-/// <param name="IdealTo">Up to this ease it is right; may be infinite.</param>
-/// <param name="NoFitAbove">At and above this ease: no fit; may be infinite.</param>
+/// <param name="NoFitBelow">At and below this ease: no fit; minus infinity where no ease is too little.</param>
+/// <param name="IdealFrom">From this ease on it is right; may be minus infinity if <paramref name="NoFitBelow"/> is.</param>
+/// <param name="IdealTo">Up to this ease it is right; may be infinite if <paramref name="NoFitAbove"/> is.</param>
+/// <param name="NoFitAbove">At and above this ease: no fit; infinite where no ease is too much.</param>
 /// <param name="Weight">How much it counts in the score.</param>
 public sealed record Criterion(string Id, double NoFitBelow, double IdealFrom, double IdealTo, double NoFitAbove, double Weight)
 {
@@ -20,6 +20,7 @@ public sealed record Criterion(string Id, double NoFitBelow, double IdealFrom, d
 
     /// <summary>
     /// How good an ease is: 1 in the ideal band, 0 at and past a limit, a power of the way between (Derringer and Suich 1980, two-sided).
+    /// On a side without a limit it stays 1.
     /// </summary>
     public double Desirability(double ease)
     {
@@ -29,8 +30,8 @@ public sealed record Criterion(string Id, double NoFitBelow, double IdealFrom, d
         }
 
         return ease < IdealFrom
-            ? Ramp((ease - NoFitBelow) / (IdealFrom - NoFitBelow), ExponentBelow)
-            : Ramp((NoFitAbove - ease) / (NoFitAbove - IdealTo), ExponentAbove);
+            ? Ramp(ease - NoFitBelow, IdealFrom - NoFitBelow, ExponentBelow)
+            : Ramp(NoFitAbove - ease, NoFitAbove - IdealTo, ExponentAbove);
     }
 
     /// <summary>The eases at which the desirability is at least <paramref name="least"/>, both ends included.</summary>
@@ -44,28 +45,43 @@ public sealed record Criterion(string Id, double NoFitBelow, double IdealFrom, d
             : IdealTo + ((NoFitAbove - IdealTo) * (1 - Math.Pow(least, 1 / ExponentAbove))));
 
     /// <summary>Where an ease lies on a strip whose ideal part fills the middle third: 0 no fit below, 1 no fit above; held within 0 to 1.</summary>
-    /// <remarks>Straight lines between the four ends. Where the ideal band has no upper end, ease beyond its start draws near to two thirds and never reaches it.</remarks>
+    /// <remarks>
+    /// Straight lines between the four ends. Where the ideal band has no end on one side, ease draws near to the end of the middle
+    /// third and never reaches it; where it has none at all, ease lies in the middle.
+    /// </remarks>
     public double OnStrip(double ease)
     {
         const double Third = 1.0 / 3;
         if (ease < IdealFrom)
         {
-            return Third * Math.Clamp((ease - NoFitBelow) / (IdealFrom - NoFitBelow), 0, 1);
+            return Third * WayInto(ease - NoFitBelow, IdealFrom - NoFitBelow);
         }
 
-        if (double.IsPositiveInfinity(IdealTo))
+        if (ease > IdealTo)
         {
-            double scale = IdealFrom - NoFitBelow;
-            return double.IsPositiveInfinity(ease) ? 2 * Third : Third + (Third * (ease - IdealFrom) / (ease - IdealFrom + scale));
+            return 1 - (Third * WayInto(NoFitAbove - ease, NoFitAbove - IdealTo));
         }
 
-        if (ease <= IdealTo)
+        return (double.IsNegativeInfinity(IdealFrom), double.IsPositiveInfinity(IdealTo)) switch
         {
-            return IdealTo > IdealFrom ? Third + (Third * (ease - IdealFrom) / (IdealTo - IdealFrom)) : 0.5;
-        }
-
-        return (2 * Third) + (Third * Math.Clamp((ease - IdealTo) / (NoFitAbove - IdealTo), 0, 1));
+            (true, true) => 0.5,
+            (false, true) => Third * (1 + Nearing(ease - IdealFrom, IdealFrom - NoFitBelow)),
+            (true, false) => Third * (2 - Nearing(IdealTo - ease, NoFitAbove - IdealTo)),
+            _ => IdealTo > IdealFrom ? Third + (Third * (ease - IdealFrom) / (IdealTo - IdealFrom)) : 0.5,
+        };
     }
 
-    private static double Ramp(double way, double exponent) => way <= 0 ? 0 : exponent == 1 ? way : Math.Pow(way, exponent);
+    // The share of a ramp that is behind an ease; a ramp without an end is never left.
+    private static double WayInto(double fromLimit, double length) =>
+        double.IsPositiveInfinity(length) ? 1 : Math.Clamp(fromLimit / length, 0, 1);
+
+    // From 0 towards 1 as a distance grows; half of it at the length of the ramp on the other side, or at 1 where that has no end.
+    private static double Nearing(double distance, double ramp) =>
+        double.IsPositiveInfinity(distance) ? 1 : distance / (distance + (ramp > 0 && double.IsFinite(ramp) ? ramp : 1));
+
+    private static double Ramp(double fromLimit, double length, double exponent) =>
+        double.IsPositiveInfinity(length) ? 1
+        : fromLimit <= 0 ? 0
+        : exponent == 1 ? fromLimit / length
+        : Math.Pow(fromLimit / length, exponent);
 }

@@ -105,8 +105,9 @@ public static class FitSentences
     {
         var (from, to) = fit.Criterion.EasesOf(numbers.FitsFrom);
 
-        // A band without an end is as wide, for this purpose, as the ramp that leads into it.
-        double width = double.IsFinite(to - from) ? to - from : fit.Criterion.IdealFrom - fit.Criterion.NoFitBelow;
+        // A band without an end is as wide, for this purpose, as a ramp that leads into it; where nothing is too much or too little, all is sure.
+        double[] widths = [to - from, fit.Criterion.IdealFrom - fit.Criterion.NoFitBelow, fit.Criterion.NoFitAbove - fit.Criterion.IdealTo];
+        double width = widths.FirstOrDefault(double.IsFinite, double.PositiveInfinity);
         double share = (fit.High - fit.Low) / width;
         return Text(
             share <= numbers.Sentences.VerySure ? "Sure.very"
