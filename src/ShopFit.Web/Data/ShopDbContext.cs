@@ -72,6 +72,8 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
 
     public DbSet<FittingTryOn> FittingTryOns => Set<FittingTryOn>();
 
+    public DbSet<FittingWalk> FittingWalks => Set<FittingWalk>();
+
     public DbSet<FittingChoice> FittingChoices => Set<FittingChoice>();
 
     public DbSet<FittingDecision> FittingDecisions => Set<FittingDecision>();

@@ -29,6 +29,7 @@ public sealed class FittingQueries(ShopContexts contexts)
             .Where(row => row.FittingId == fittingId)
             .OrderByDescending(row => row.ChosenAt).ThenByDescending(row => row.Id)
             .FirstOrDefaultAsync(cancellationToken);
+        var tries = await SeenTries.LoadAsync(db, fittingId, cancellationToken);
         var pairsBefore = fitting.DancerId is null
             ? 0
             : await db.Sales.CountAsync(row => row.DancerId == fitting.DancerId && row.FittingId != null && row.FittingId != fittingId && row.VoidedAt == null, cancellationToken);
@@ -50,10 +51,11 @@ public sealed class FittingQueries(ShopContexts contexts)
             Version = fitting.Version,
             OpenedAt = fitting.OpenedAt,
             ClosedAt = fitting.ClosedAt,
-            SavedAt = readings.Select(row => row.WithdrawnAt ?? row.TakenAt).Append(choice?.ChosenAt ?? fitting.OpenedAt).Append(fitting.OpenedAt).Max(),
+            SavedAt = readings.Select(row => row.WithdrawnAt ?? row.TakenAt).Append(choice?.ChosenAt ?? fitting.OpenedAt).Append(tries.LastAt ?? fitting.OpenedAt).Append(fitting.OpenedAt).Max(),
             PairsBefore = pairsBefore,
             Readings = [.. readings.Where(row => row.WithdrawnAt is null).Select(row => new SeenReading(row.Id, row.TakenAt, FittingEvidence.ReadingOf(row)))],
             Evidence = evidence,
+            Tries = tries,
             Choice = choice is null ? null : new SeenChoice(choice.Id, choice.ChosenAt, choice.Chosen()),
             Decision = await DecisionAsync(db, fittingId, cancellationToken),
             Time = ShopTime.Of(shop),

@@ -8,6 +8,8 @@ public static class FittingsFeature
         .AddScoped<RecordReading>()
         .AddScoped<WithdrawReading>()
         .AddScoped<RestoreReading>()
+        .AddScoped<RecordWalk>()
+        .AddScoped<WithdrawWalk>()
         .AddScoped<RecordTryOn>()
         .AddScoped<SetFittingStart>()
         .AddScoped<ChooseInFitting>()

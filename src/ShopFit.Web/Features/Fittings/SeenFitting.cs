@@ -53,6 +53,9 @@ public sealed record SeenFitting
     /// <summary>What the belief is made of.</summary>
     public required FittingEvidence Evidence { get; init; }
 
+    /// <summary>What was fetched and tried on.</summary>
+    public SeenTries Tries { get; init; } = SeenTries.None;
+
     /// <summary>What lies ready to be decided on; null while nothing was chosen.</summary>
     public required SeenChoice? Choice { get; init; }
 
@@ -72,6 +75,9 @@ public sealed record SeenFitting
 
     /// <summary>Whether she is too young for this kind of shoe.</summary>
     public bool IsForLater => PointeAge.IsForLater(Kind, Evidence.AgeYears);
+
+    /// <summary>Why nothing is tried on today; null where nothing speaks against it.</summary>
+    public NoTryOn? NoTryOn => TryOnToday.Bars(Kind, Evidence.AgeYears, SkinBroken);
 
     /// <summary>The readings of one trait of one foot, oldest first.</summary>
     public IReadOnlyList<SeenReading> ReadingsOf(Side foot, Trait trait) => [.. Readings.Where(reading => reading.Reading.Foot == foot && reading.Reading.Trait == trait)];

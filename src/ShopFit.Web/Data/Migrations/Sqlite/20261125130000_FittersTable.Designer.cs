@@ -878,6 +878,45 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.ToTable("FittingTryOns");
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingWalk", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("FittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SizeIdsJson")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("WalkedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FittingId");
+
+                    b.HasIndex("ShopId", "FittingId", "WalkedAt");
+
+                    b.ToTable("FittingWalks");
+                });
+
             modelBuilder.Entity("ShopFit.Web.Features.Papers.Paper", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1702,6 +1741,15 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.HasOne("ShopFit.Web.Features.Catalogue.ShoeSize", null)
                         .WithMany()
                         .HasForeignKey("SizeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingWalk", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Fittings.FittingRecord", null)
+                        .WithMany()
+                        .HasForeignKey("FittingId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

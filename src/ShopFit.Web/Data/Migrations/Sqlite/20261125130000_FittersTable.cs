@@ -37,6 +37,30 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 nullable: true);
 
             migrationBuilder.CreateTable(
+                name: "FittingWalks",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    FittingId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    WalkedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Tablet = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    SizeIdsJson = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_FittingWalks", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_FittingWalks_Fittings_FittingId",
+                        column: x => x.FittingId,
+                        principalTable: "Fittings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "SettingChanges",
                 columns: table => new
                 {
@@ -107,6 +131,16 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 column: "StudioId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_FittingWalks_FittingId",
+                table: "FittingWalks",
+                column: "FittingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FittingWalks_ShopId_FittingId_WalkedAt",
+                table: "FittingWalks",
+                columns: new[] { "ShopId", "FittingId", "WalkedAt" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_SettingChanges_ShopId_Path_At",
                 table: "SettingChanges",
                 columns: new[] { "ShopId", "Path", "At" });
@@ -148,6 +182,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropForeignKey(
                 name: "FK_Dancers_Studios_StudioId",
                 table: "Dancers");
+
+            migrationBuilder.DropTable(
+                name: "FittingWalks");
 
             migrationBuilder.DropTable(
                 name: "SettingChanges");
