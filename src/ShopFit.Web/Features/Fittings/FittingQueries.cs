@@ -8,6 +8,8 @@ namespace ShopFit.Web.Features.Fittings;
 /// <summary>Fittings as the pages show them. Reads only.</summary>
 public sealed class FittingQueries(ShopContexts contexts)
 {
+    private const double LongestDayHours = 25;
+
     /// <summary>One fitting with everything that was entered; null where there is none.</summary>
     public async Task<SeenFitting?> SeeAsync(Guid fittingId, CancellationToken cancellationToken)
     {
@@ -69,6 +71,24 @@ public sealed class FittingQueries(ShopContexts contexts)
     {
         await using var db = await contexts.OpenAsync(cancellationToken);
         return await RowsAsync(db, db.Fittings.Where(row => row.ClosedAt == null), count, cancellationToken);
+    }
+
+    /// <summary>Fittings that ended on the shop's day of that moment, the latest begun first.</summary>
+    public async Task<IReadOnlyList<FittingRow>> EndedOnDayOfAsync(DateTimeOffset moment, int count, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        // A day is at most 25 hours long; which of these belong to it, the shop's own calendar says.
+        var (from, to) = (moment.AddHours(-LongestDayHours), moment.AddHours(LongestDayHours));
+        var rows = await RowsAsync(db, db.Fittings.Where(row => row.ClosedAt > from && row.ClosedAt < to), count, cancellationToken);
+        return [.. rows.Where(row => row.Time.Day(row.ClosedAt!.Value) == row.Time.Day(moment))];
+    }
+
+    /// <summary>Fittings that ended in a wish for an order, the latest first.</summary>
+    public async Task<IReadOnlyList<FittingRow>> WishesAsync(int count, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        var wished = db.FittingDecisions.Where(decision => decision.Kind == DecisionKinds.Order && decision.WithdrawnAt == null).Select(decision => decision.FittingId);
+        return await RowsAsync(db, db.Fittings.Where(row => wished.Contains(row.Id)), count, cancellationToken);
     }
 
     /// <summary>The fittings of one dancer, the latest first.</summary>
