@@ -21,10 +21,11 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
     /// <param name="shoe">The pair.</param>
     /// <param name="start">First draw, a multiple of four.</param>
     /// <param name="count">How many, a multiple of four.</param>
-    /// <param name="fits">Where to write 1 for each draw that fits and 0 for others; may be empty.</param>
-    public int Count(ShoeNumbers shoe, int start, int count, Span<byte> fits)
+    /// <param name="fits">Where to set a bit for each draw that fits, the first of them lowest in the first word; empty where nobody asks.</param>
+    public int Count(ShoeNumbers shoe, int start, int count, Span<ulong> fits)
     {
         TakeForm(shoe);
+        fits.Clear();
         int found = 0;
         for (int from = start; from < start + count; from += Block)
         {
@@ -37,7 +38,7 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
                 }
             }
 
-            found += CountBlock(from, length, fits.IsEmpty ? fits : fits.Slice(from - start, length));
+            found += CountBlock(from, length, from - start, fits);
         }
 
         return found;
@@ -86,7 +87,7 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
         }
     }
 
-    private int CountBlock(int from, int length, Span<byte> fits)
+    private int CountBlock(int from, int length, int firstBit, Span<ulong> fits)
     {
         ref double differences = ref MemoryMarshal.GetArrayDataReference(_differences);
         ref double needs = ref MemoryMarshal.GetReference(draws.Row(0));
@@ -123,10 +124,8 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
             found += BitOperations.PopCount(lanes);
             if (!fits.IsEmpty)
             {
-                for (int lane = 0; lane < Lanes; lane++)
-                {
-                    fits[i + lane] = (byte)(lanes >> lane & 1);
-                }
+                int bit = firstBit + i;
+                fits[bit / DrawBits.Word] |= (ulong)lanes << (bit % DrawBits.Word);
             }
         }
 

@@ -39,6 +39,10 @@ public sealed record ShortlistQuestion
     /// <summary>Which of them may be answered.</summary>
     public ShortlistFrom From { get; init; } = ShortlistFrom.Shelf;
 
+    /// <summary>Which of the shoes may be answered besides, such as those of one maker; null: all.</summary>
+    /// <remarks>Asked before anything is ranked, so that what is left out takes nobody's place. Pairs that were tried on tell of the feet all the same.</remarks>
+    public Predicate<ShoeOnFile>? Allows { get; init; }
+
     /// <summary>How many pairs are wanted, 1 to 100.</summary>
     public int Limit { get; init; } = 10;
 

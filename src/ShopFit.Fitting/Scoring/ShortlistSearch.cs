@@ -13,6 +13,7 @@ internal sealed class ShortlistSearch : IDisposable
     private const int RankingDraws = 1024;
     private const int FewestFinalists = 40;
     private const int RestOfShelfDraws = 4096;
+    private const int CountedToOrder = 10;
 
     // What cannot reach this chance is not worth a draw.
     private const double Hopeless = 1e-3;
@@ -51,51 +52,99 @@ internal sealed class ShortlistSearch : IDisposable
         return _judge.Judge(numbers, Chance(_fits.Count(numbers, 0, Draws.Count, [])));
     }
 
-    public Shortlist Run(CancellationToken cancellationToken)
+    public Shortlist Run(CancellationToken cancellationToken) => ListOf(Found(cancellationToken), cancellationToken);
+
+    /// <summary>The shortlist, and of it the pairs that are worth a walk together.</summary>
+    public FetchList Run(Func<ShoeOnFile, IReadOnlyList<string>> placesOf, IReadOnlySet<string> atHand, CancellationToken cancellationToken)
+    {
+        var found = Found(cancellationToken);
+        var list = ListOf(found, cancellationToken);
+        var judged = list.Pairs.ToDictionary(fit => fit.Shoe.Sku, StringComparer.Ordinal);
+
+        // In one order, whatever the order of the shoes on file: of two choices that are as good, the first is taken.
+        CountedPair[] worthIt = [.. found.Counted
+            .Where(pair => !atHand.Contains(pair.Shoe.Shoe.Sku))
+            .OrderByDescending(pair => pair.Fits)
+            .ThenBy(pair => pair.Shoe.Shoe.Sku, StringComparer.Ordinal)
+            .Take(FewestFinalists)];
+        int[] chosen = BestTogether.Of([.. worthIt.Select(pair => pair.Draws)], FetchList.OneWalk);
+        var stops = WalkingOrder.Of([.. chosen.Select(index => placesOf(worthIt[index].Shoe.Shoe))]);
+
+        ulong[] anyFits = DrawBits.Union(chosen.Select(index => worthIt[index].Draws));
+        var fetched = stops.Select(stop =>
+        {
+            var pair = worthIt[chosen[stop.Index]];
+            ulong[] withoutIt = DrawBits.Union(chosen.Where((_, index) => index != stop.Index).Select(index => worthIt[index].Draws));
+            return new FetchedPair(
+                judged.GetValueOrDefault(pair.Shoe.Shoe.Sku) ?? _judge.Judge(pair.Shoe, Chance(pair.Fits)),
+                stop.Place,
+                Chance(DrawBits.CountBeyond(withoutIt, pair.Draws)));
+        });
+        return new FetchList([.. fetched], Chance(DrawBits.Count(anyFits)), list, BestToOrder(found.Promising, cancellationToken), found.InReach);
+    }
+
+    public void Dispose() => _draws.Dispose();
+
+    // Every pair bounded, the best of those allowed counted over all draws.
+    private FoundPairs Found(CancellationToken cancellationToken)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(_question.Limit, 1, nameof(ShortlistQuestion.Limit));
         ArgumentOutOfRangeException.ThrowIfGreaterThan(_question.Limit, _question.Defaults.Limits.Pairs, nameof(ShortlistQuestion.Limit));
 
-        var promising = Promising(cancellationToken);
+        var inReach = new List<ShoeOnFile>();
+        var promising = Promising(inReach, cancellationToken);
         bool shelfOnly = _question.From == ShortlistFrom.Shelf;
         var finalists = Finalists([.. promising.Where(entry => !shelfOnly || entry.Shoe.OnShelf)], cancellationToken);
-
-        byte[] covered = new byte[Draws.Count];
-        byte[] fits = new byte[Draws.Count];
-        var counted = new List<(ShoeNumbers Shoe, double Chance)>();
-        foreach (var shoe in finalists)
-        {
-            cancellationToken.ThrowIfCancellationRequested();
-            counted.Add((shoe, Chance(_fits.Count(shoe, 0, Draws.Count, fits))));
-            if (shoe.Shoe.OnShelf)
-            {
-                for (int i = 0; i < covered.Length; i++)
-                {
-                    covered[i] |= fits[i];
-                }
-            }
-        }
-
-        var seen = finalists.Select(shoe => shoe.Shoe).ToHashSet(ReferenceEqualityComparer.Instance);
-        double chanceOnShelf = ChanceOnShelf(covered, promising.Where(entry => entry.Shoe.OnShelf && !seen.Contains(entry.Shoe)), cancellationToken);
-        return new Shortlist(Shown(counted), chanceOnShelf);
+        return new FoundPairs(promising, [.. finalists.Select(shoe => Counted(shoe, cancellationToken))], inReach);
     }
 
-    public void Dispose() => _draws.Dispose();
+    private CountedPair Counted(ShoeNumbers shoe, CancellationToken cancellationToken)
+    {
+        cancellationToken.ThrowIfCancellationRequested();
+        ulong[] draws = new ulong[DrawBits.Words];
+        return new CountedPair(shoe, _fits.Count(shoe, 0, Draws.Count, draws), draws);
+    }
+
+    private Shortlist ListOf(FoundPairs found, CancellationToken cancellationToken)
+    {
+        ulong[] covered = DrawBits.Union(found.Counted.Where(pair => pair.Shoe.Shoe.OnShelf).Select(pair => pair.Draws));
+        var seen = found.Counted.Select(pair => pair.Shoe.Shoe).ToHashSet(ReferenceEqualityComparer.Instance);
+        double chanceOnShelf = ChanceOnShelf(covered, found.Promising.Where(entry => entry.Shoe.OnShelf && !seen.Contains(entry.Shoe)), cancellationToken);
+        return new Shortlist(Shown(found.Counted), chanceOnShelf);
+    }
+
+    // The likeliest of what would have to be ordered; ranked by few draws, so the first few are counted over all.
+    private PairFit? BestToOrder(IEnumerable<(ShoeOnFile Shoe, double Bound)> promising, CancellationToken cancellationToken) =>
+        Finalists([.. promising.Where(entry => !entry.Shoe.OnShelf)], cancellationToken)
+            .Take(CountedToOrder)
+            .Select(shoe => Counted(shoe, cancellationToken))
+            .OrderByDescending(pair => pair.Fits)
+            .ThenBy(pair => pair.Shoe.Shoe.Sku, StringComparer.Ordinal)
+            .Take(1)
+            .Select(pair => _judge.Judge(pair.Shoe, Chance(pair.Fits)))
+            .FirstOrDefault();
 
     private static double Chance(int fits) => (double)fits / Draws.Count;
 
     private ShoeNumbers NumbersOf(ShoeOnFile shoe) => ShoeNumbers.Of(shoe, _belief, _question.Defaults);
 
     // All pairs in the order of what they can reach at best.
-    private List<(ShoeOnFile Shoe, double Bound)> Promising(CancellationToken cancellationToken)
+    private List<(ShoeOnFile Shoe, double Bound)> Promising(List<ShoeOnFile> inReach, CancellationToken cancellationToken)
     {
         var promising = new List<(ShoeOnFile Shoe, double Bound)>();
         var hopeless = new List<(ShoeOnFile Shoe, double Bound)>();
         foreach (var shoe in _question.Shoes)
         {
             double bound = Bound(shoe);
-            (bound >= Hopeless ? promising : hopeless).Add((shoe, bound));
+            if (bound >= Hopeless)
+            {
+                inReach.Add(shoe);
+            }
+
+            if (_question.Allows is null || _question.Allows(shoe))
+            {
+                (bound >= Hopeless ? promising : hopeless).Add((shoe, bound));
+            }
         }
 
         cancellationToken.ThrowIfCancellationRequested();
@@ -182,9 +231,9 @@ internal sealed class ShortlistSearch : IDisposable
         return RankingDraws * (share + (4 * Math.Sqrt(share / FirstDraws)));
     }
 
-    private List<PairFit> Shown(List<(ShoeNumbers Shoe, double Chance)> counted)
+    private List<PairFit> Shown(IReadOnlyList<CountedPair> counted)
     {
-        var byChance = counted.OrderByDescending(entry => entry.Chance).ToList();
+        var byChance = counted.OrderByDescending(pair => pair.Fits).ToList();
         int limit = Math.Min(_question.Limit, byChance.Count);
         if (limit == 0)
         {
@@ -192,10 +241,10 @@ internal sealed class ShortlistSearch : IDisposable
         }
 
         // Whoever ties with the last one shown has to be judged too.
-        double last = byChance[limit - 1].Chance;
+        int last = byChance[limit - 1].Fits;
         return [.. byChance
-            .Where(entry => entry.Chance >= last)
-            .Select(entry => _judge.Judge(entry.Shoe, entry.Chance))
+            .Where(pair => pair.Fits >= last)
+            .Select(pair => _judge.Judge(pair.Shoe, Chance(pair.Fits)))
             .OrderByDescending(fit => fit.ChanceOfFit)
             .ThenByDescending(fit => fit.Score)
             .ThenBy(fit => fit.Shoe.Sku, StringComparer.Ordinal)
@@ -203,10 +252,10 @@ internal sealed class ShortlistSearch : IDisposable
     }
 
     // The finalists are known for every draw; what the rest of the shelf adds is small, so fewer draws tell it.
-    private double ChanceOnShelf(byte[] covered, IEnumerable<(ShoeOnFile Shoe, double Bound)> rest, CancellationToken cancellationToken)
+    private double ChanceOnShelf(ulong[] covered, IEnumerable<(ShoeOnFile Shoe, double Bound)> rest, CancellationToken cancellationToken)
     {
-        int byFinalists = covered.Count(fits => fits != 0);
-        var open = new List<int>(Enumerable.Range(0, RestOfShelfDraws).Where(draw => covered[draw] == 0));
+        int byFinalists = DrawBits.Count(covered);
+        var open = new List<int>(Enumerable.Range(0, RestOfShelfDraws).Where(draw => !DrawBits.Has(covered, draw)));
         int before = open.Count;
         foreach (var (shoe, _) in rest)
         {
@@ -223,4 +272,9 @@ internal sealed class ShortlistSearch : IDisposable
         double byRest = before == 0 ? 0 : (double)(before - open.Count) / before;
         return Chance(byFinalists) + ((1 - Chance(byFinalists)) * byRest);
     }
+
+    private sealed record CountedPair(ShoeNumbers Shoe, int Fits, ulong[] Draws);
+
+    private sealed record FoundPairs(
+        IReadOnlyList<(ShoeOnFile Shoe, double Bound)> Promising, IReadOnlyList<CountedPair> Counted, IReadOnlyList<ShoeOnFile> InReach);
 }

@@ -9,20 +9,22 @@ namespace ShopFit.Fitting.Scoring;
 /// <summary>The chance of fit once more, as plainly as it can be written: draw feet and shoe, try every set of pads.</summary>
 internal static class MonteCarlo
 {
-    public static double ChanceOfFit(FeetBelief feet, ShoeForm form, FitDefaults defaults, int draws)
+    public static double ChanceOfFit(FeetBelief feet, ShoeForm form, FitDefaults defaults, int draws) =>
+        ChanceOneFits(feet, [new ShoeOnFile("pair", "maker", "model", form, OnShelf: true)], defaults, draws);
+
+    /// <summary>The chance that at least one of some pairs fits; those of one maker and of one model share how they differ from their forms.</summary>
+    public static double ChanceOneFits(FeetBelief feet, IReadOnlyList<ShoeOnFile> shoes, FitDefaults defaults, int draws)
     {
         var joint = feet.Joint;
         var covariance = Matrix<double>.Build.Dense(joint.Size, joint.Size, joint.Covariance.ToArray());
-        var root = covariance.Cholesky().Factor;
+        double[,] factor = covariance.Cholesky().Factor.ToArray();
         var random = new Random(1);
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 
         double[] mean = joint.Mean.ToArray();
-        double[,] factor = root.ToArray();
         double[] z = new double[mean.Length];
         double[] x = new double[mean.Length];
         double[] shoe = new double[ShoeForm.Parts];
-        double[] totals = [.. Enumerable.Range(0, ShoeForm.Parts).Select(part => defaults.FormSds.Total((FormPart)part, form.SourceOf((FormPart)part)))];
         double[][] sets = [.. NaiveSets(defaults)];
         int fits = 0;
         for (int draw = 0; draw < draws; draw++)
@@ -37,15 +39,36 @@ internal static class MonteCarlo
                 }
             }
 
-            for (int part = 0; part < shoe.Length; part++)
+            var shared = new Dictionary<string, double[]>();
+            double[] Shared(string key)
             {
-                shoe[part] = form[(FormPart)part] + (totals[part] * Normal());
+                if (!shared.TryGetValue(key, out double[]? values))
+                {
+                    shared[key] = values = [.. shoe.Select(_ => Normal())];
+                }
+
+                return values;
             }
 
-            if (Fits(Eases(shoe, x, 0), sets, defaults) && Fits(Eases(shoe, x, Traits.Count), sets, defaults))
+            bool one = false;
+            for (int s = 0; s < shoes.Count && !one; s++)
             {
-                fits++;
+                var form = shoes[s].Form;
+                double[] maker = Shared($"maker {shoes[s].Maker}");
+                double[] model = Shared($"model {shoes[s].Model}");
+                for (int part = 0; part < shoe.Length; part++)
+                {
+                    var of = (FormPart)part;
+                    shoe[part] = form[of]
+                        + (defaults.FormSds.MakersPart(of, form.SourceOf(of)) * maker[part])
+                        + (defaults.FormSds.ModelsPart(of, form.SourceOf(of)) * model[part])
+                        + (defaults.FormSds.PairScatter[part] * Normal());
+                }
+
+                one = Fits(Eases(shoe, x, 0), sets, defaults) && Fits(Eases(shoe, x, Traits.Count), sets, defaults);
             }
+
+            fits += one ? 1 : 0;
         }
 
         return (double)fits / draws;
