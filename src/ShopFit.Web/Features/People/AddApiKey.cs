@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text.Json.Serialization;
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web.Features.People;
 
@@ -30,6 +31,7 @@ public sealed class AddApiKey(ShopWrites writes, TimeProvider clock)
                     return new AddApiKeyOutcome.NameTaken();
                 }
 
+                db.SettingChanges.Add(SettingChange.Of(Guid.CreateVersion7(), actor, clock.GetUtcNow(), $"{SettingPaths.Keys}{commandId}", before: null, name.Trim()));
                 db.ApiKeys.Add(ApiKey.Of(commandId, actor.ShopId, name, ApiKeyScheme.HashOf(key), clock.GetUtcNow()));
                 return new AddApiKeyOutcome.Added(key);
             },

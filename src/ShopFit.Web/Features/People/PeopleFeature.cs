@@ -59,6 +59,12 @@ public static class PeopleFeature
             .AddScoped<NewPerson>()
             .AddScoped<MakeFirstManager>()
             .AddScoped<AddApiKey>()
+            .AddScoped<AddPerson>()
+            .AddScoped<RenamePerson>()
+            .AddScoped<ResetPassword>()
+            .AddScoped<RevokeApiKey>()
+            .AddScoped<SwitchSignIn>()
+            .AddScoped<StaffQueries>()
             .AddScoped<SignIn>()
             .AddSingleton<PeopleQueries>();
     }

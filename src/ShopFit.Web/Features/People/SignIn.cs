@@ -22,7 +22,7 @@ public sealed class SignIn(SignInManager<Person> signIns, UserManager<Person> pe
             return SignInOutcome.NotKnown;
         }
 
-        if (await people.IsLockedOutAsync(person))
+        if (!person.MaySignIn || await people.IsLockedOutAsync(person))
         {
             SpendTheTimeOf(password);
             return SignInOutcome.NotKnown;

@@ -4,5 +4,8 @@ public static class SettingsFeature
 {
     /// <summary>How the shop counts, and its fit numbers.</summary>
     public static IServiceCollection AddSettings(this IServiceCollection services) => services
-        .AddScoped<FitNumbers>();
+        .AddScoped<ChangeFitNumbers>()
+        .AddScoped<ChangeShop>()
+        .AddScoped<FitNumbers>()
+        .AddScoped<SettingsQueries>();
 }

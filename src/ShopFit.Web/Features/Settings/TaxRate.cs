@@ -25,9 +25,18 @@ public sealed class TaxRate : IShopRow
     public static TaxRate Of(Guid id, Guid shopId, string category, int rateBasisPoints)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(category);
+        var rate = new TaxRate { Id = id, ShopId = shopId, Category = category };
+        rate.Change(rateBasisPoints);
+        return rate;
+    }
+
+    /// <summary>Sets the tax from now on; what was sold keeps the tax that it was sold with.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rateBasisPoints"/> is negative or above 100 %.</exception>
+    public void Change(int rateBasisPoints)
+    {
         ArgumentOutOfRangeException.ThrowIfNegative(rateBasisPoints);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(rateBasisPoints, 10_000);
-        return new TaxRate { Id = id, ShopId = shopId, Category = category, RateBasisPoints = rateBasisPoints };
+        RateBasisPoints = rateBasisPoints;
     }
 }
 

@@ -1051,6 +1051,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateTime?>("SignInOffAt")
+                        .HasColumnType("TEXT");
+
                     b.Property<bool>("TwoFactorEnabled")
                         .HasColumnType("INTEGER");
 

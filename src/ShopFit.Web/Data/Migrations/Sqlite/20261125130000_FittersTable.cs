@@ -36,6 +36,12 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 type: "TEXT",
                 nullable: true);
 
+            migrationBuilder.AddColumn<DateTime>(
+                name: "SignInOffAt",
+                table: "AspNetUsers",
+                type: "TEXT",
+                nullable: true);
+
             migrationBuilder.CreateTable(
                 name: "FittingWalks",
                 columns: table => new
@@ -210,6 +216,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "StudioId",
                 table: "Dancers");
+
+            migrationBuilder.DropColumn(
+                name: "SignInOffAt",
+                table: "AspNetUsers");
 
             migrationBuilder.AddColumn<string>(
                 name: "Studio",
