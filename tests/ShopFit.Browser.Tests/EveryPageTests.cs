@@ -20,6 +20,12 @@ public sealed class EveryPageTests(RunningShop shop) : IClassFixture<RunningShop
         ("/catalogue/import", "/catalogue/import", null),
         ("/sales", "/sales", null),
         ("/shelf", "/shelf", null),
+        ("/shop", "/shop", null),
+        ("/shop/fit", "/shop/fit", null),
+        ("/shop/fit/published", "/shop/fit/published", null),
+        ("/shop/fit/{Group}", "/shop/fit/bands.pointe", null),
+        ("/shop/log", "/shop/log", null),
+        ("/shop/people", "/shop/people", null),
         ("/shelf/{ItemId:guid}", "/catalogue", "td a[href^='/shelf/']"),
     ];
 

@@ -92,8 +92,8 @@ public enum NumberUnit
     /// <summary>A multiple of something.</summary>
     Times = 4,
 
-    /// <summary>A weight beside other weights.</summary>
-    Weight = 5,
+    /// <summary>A pure number: a weight beside other weights, an exponent.</summary>
+    Pure = 5,
 
     /// <summary>Millimetres of one length a millimetre of another.</summary>
     PerMillimetre = 6,

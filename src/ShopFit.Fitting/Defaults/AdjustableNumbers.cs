@@ -106,9 +106,9 @@ public static partial class AdjustableNumbers
             Part("ideal-from", unit, -60, 60, criterion => criterion.IdealFrom, (criterion, value) => criterion with { IdealFrom = value }),
             Part("ideal-to", unit, -60, 60, criterion => criterion.IdealTo, (criterion, value) => criterion with { IdealTo = value }),
             Part("no-fit-above", unit, -60, 60, criterion => criterion.NoFitAbove, (criterion, value) => criterion with { NoFitAbove = value }),
-            Part("weight", NumberUnit.Weight, 0, 20, criterion => criterion.Weight, (criterion, value) => criterion with { Weight = value }),
-            Part("ramp-below", NumberUnit.Times, 0.2, 5, criterion => criterion.ExponentBelow, (criterion, value) => criterion with { ExponentBelow = value }),
-            Part("ramp-above", NumberUnit.Times, 0.2, 5, criterion => criterion.ExponentAbove, (criterion, value) => criterion with { ExponentAbove = value }),
+            Part("weight", NumberUnit.Pure, 0, 20, criterion => criterion.Weight, (criterion, value) => criterion with { Weight = value }),
+            Part("ramp-below", NumberUnit.Pure, 0.2, 5, criterion => criterion.ExponentBelow, (criterion, value) => criterion with { ExponentBelow = value }),
+            Part("ramp-above", NumberUnit.Pure, 0.2, 5, criterion => criterion.ExponentAbove, (criterion, value) => criterion with { ExponentAbove = value }),
         ];
     }
 
@@ -140,7 +140,7 @@ public static partial class AdjustableNumbers
             yield return Part(ease, NumberUnit.Millimetres, lowest, highest, pad => pad.Effects.GetValueOrDefault(ease), (pad, value) => pad with { Effects = Shifted(pad.Effects, ease, value) });
         }
 
-        yield return Part("bulk", NumberUnit.Weight, 0, 10, pad => pad.Bulk, (pad, value) => pad with { Bulk = value });
+        yield return Part("bulk", NumberUnit.Pure, 0, 10, pad => pad.Bulk, (pad, value) => pad with { Bulk = value });
 
         // One that is for comfort only stays so.
         if (standard.Corrects)

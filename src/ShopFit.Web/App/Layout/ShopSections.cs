@@ -11,4 +11,7 @@ internal static class ShopSections
         ("Catalogue", "/catalogue"),
         ("Sales", "/sales"),
     ];
+
+    /// <summary>The sections for managers only, after the others.</summary>
+    public static IReadOnlyList<(string Name, string Address)> OfManagers { get; } = [("Shop", "/shop")];
 }

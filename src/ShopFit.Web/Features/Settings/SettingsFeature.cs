@@ -6,6 +6,8 @@ public static class SettingsFeature
     public static IServiceCollection AddSettings(this IServiceCollection services) => services
         .AddScoped<ChangeFitNumbers>()
         .AddScoped<ChangeShop>()
+        .AddScoped<FitNumberNames>()
         .AddScoped<FitNumbers>()
+        .AddScoped<SettingNames>()
         .AddScoped<SettingsQueries>();
 }
