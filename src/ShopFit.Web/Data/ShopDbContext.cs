@@ -84,6 +84,14 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
 
     public DbSet<SaleLine> SaleLines => Set<SaleLine>();
 
+    public DbSet<SaleReceipt> SaleReceipts => Set<SaleReceipt>();
+
+    public DbSet<SaleReturnLine> SaleReturnLines => Set<SaleReturnLine>();
+
+    public DbSet<SaleReturn> SaleReturns => Set<SaleReturn>();
+
+    public DbSet<Voucher> Vouchers => Set<Voucher>();
+
     public DbSet<Paper> Papers => Set<Paper>();
 
     public DbSet<Studio> Studios => Set<Studio>();

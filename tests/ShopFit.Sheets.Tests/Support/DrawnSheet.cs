@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ShopFit.Sheets.Receipts;
 using ShopFit.Sheets.TakeHome;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -28,6 +29,9 @@ internal sealed class DrawnSheet
 
     public static DrawnSheet Of(TakeHomeSheet sheet, string culture = "en-GB") =>
         new(TakeHomeSheetPdf.Draw(sheet, CultureInfo.GetCultureInfo(culture)));
+
+    public static DrawnSheet Of(Receipt receipt, string culture = "") =>
+        new(ReceiptPdf.Draw(receipt, CultureInfo.GetCultureInfo(culture.Length > 0 ? culture : receipt.Language)));
 
     public static string Squeezed(string text) => string.Concat(text.Normalize(NormalizationForm.FormC).Where(c => !char.IsWhiteSpace(c)));
 

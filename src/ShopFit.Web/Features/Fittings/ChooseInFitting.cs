@@ -19,6 +19,11 @@ public sealed class ChooseInFitting(ShopWrites writes, ShoesInMemory shoesInMemo
                 return new ChooseInFittingOutcome.Invalid(SellProblem.NoteTooLong);
             }
 
+            if (chosen.Discount is { Code.Length: > AskedDiscount.LongestCode } or { Value: < 0 or > SellFittingRequest.MostMinor })
+            {
+                return new ChooseInFittingOutcome.Invalid(SellProblem.DiscountOutOfRange);
+            }
+
             var fitting = await db.Fittings.AsNoTracking().SingleOrDefaultAsync(row => row.Id == chosen.FittingId, ct);
             if (fitting is not { ClosedAt: null })
             {
@@ -64,8 +69,9 @@ public sealed class ChooseInFitting(ShopWrites writes, ShoesInMemory shoesInMemo
 /// <param name="Extras">What else goes into the bag.</param>
 /// <param name="OverruleReason">Why another pair than advised; may be empty.</param>
 /// <param name="AdviceNote">Advice for the sheet; may be empty.</param>
+/// <param name="Discount">The discount that was asked for; null for none.</param>
 public sealed record ChosenForFitting(
-    Guid FittingId, Guid SizeId, IReadOnlyList<PadUnderFoot>? Pads, IReadOnlyList<SaleExtra> Extras, string OverruleReason = "", string AdviceNote = "");
+    Guid FittingId, Guid SizeId, IReadOnlyList<PadUnderFoot>? Pads, IReadOnlyList<SaleExtra> Extras, string OverruleReason = "", string AdviceNote = "", AskedDiscount? Discount = null);
 
 /// <summary>How keeping it ended.</summary>
 [JsonDerivedType(typeof(Kept), "kept")]

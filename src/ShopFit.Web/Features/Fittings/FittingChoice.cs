@@ -38,6 +38,9 @@ public sealed class FittingChoice : IShopRow
 
     public string AdviceNote { get; private set; } = "";
 
+    /// <summary>The discount that was asked for, as JSON; null where none was.</summary>
+    public string? DiscountJson { get; private set; }
+
     public static FittingChoice Of(Guid id, Actor actor, DateTimeOffset chosenAt, ChosenForFitting chosen) => new()
     {
         Id = id,
@@ -51,10 +54,11 @@ public sealed class FittingChoice : IShopRow
         ExtrasJson = ExtrasAsJson.Write(chosen.Extras),
         OverruleReason = chosen.OverruleReason,
         AdviceNote = chosen.AdviceNote,
+        DiscountJson = AskedDiscount.ToJson(chosen.Discount),
     };
 
     /// <summary>The row as it was chosen.</summary>
-    public ChosenForFitting Chosen() => new(FittingId, SizeId, PadsJson is null ? null : PadsAsJson.Read(PadsJson), ExtrasAsJson.Read(ExtrasJson), OverruleReason, AdviceNote);
+    public ChosenForFitting Chosen() => new(FittingId, SizeId, PadsJson is null ? null : PadsAsJson.Read(PadsJson), ExtrasAsJson.Read(ExtrasJson), OverruleReason, AdviceNote, AskedDiscount.FromJson(DiscountJson));
 }
 
 internal sealed class FittingChoiceConfiguration : IEntityTypeConfiguration<FittingChoice>
@@ -64,6 +68,7 @@ internal sealed class FittingChoiceConfiguration : IEntityTypeConfiguration<Fitt
         builder.ToTable("FittingChoices");
         builder.Property(choice => choice.Tablet).HasMaxLength(60);
         builder.Property(choice => choice.OverruleReason).HasMaxLength(SellFittingRequest.LongestNote);
+        builder.Property(choice => choice.DiscountJson).HasMaxLength(200);
         builder.Property(choice => choice.AdviceNote).HasMaxLength(SellFittingRequest.LongestNote);
         builder.HasIndex(choice => new { choice.ShopId, choice.FittingId, choice.ChosenAt });
         builder.HasOne<FittingRecord>().WithMany().HasForeignKey(choice => choice.FittingId).OnDelete(DeleteBehavior.Restrict);

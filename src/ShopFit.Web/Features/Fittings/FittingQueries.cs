@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Studios;
 
@@ -54,6 +55,7 @@ public sealed class FittingQueries(ShopContexts contexts)
             OpenedAt = fitting.OpenedAt,
             ClosedAt = fitting.ClosedAt,
             SavedAt = readings.Select(row => row.WithdrawnAt ?? row.TakenAt).Append(choice?.ChosenAt ?? fitting.OpenedAt).Append(tries.LastAt ?? fitting.OpenedAt).Append(fitting.OpenedAt).Max(),
+            TimesReopened = fitting.TimesReopened,
             PairsBefore = pairsBefore,
             Readings = [.. readings.Where(row => row.WithdrawnAt is null).Select(row => new SeenReading(row.Id, row.TakenAt, FittingEvidence.ReadingOf(row)))],
             Evidence = evidence,
@@ -137,7 +139,7 @@ public sealed class FittingQueries(ShopContexts contexts)
         }
 
         var pair = decision.SizeId is null ? null : await db.Items.Where(row => row.Id == decision.SizeId).Select(row => row.Name).SingleOrDefaultAsync(cancellationToken);
-        var paper = await db.Papers.Where(row => row.FittingId == fittingId).OrderByDescending(row => row.MadeAt).Select(row => (Guid?)row.Id).FirstOrDefaultAsync(cancellationToken);
+        var paper = await db.Papers.Where(row => row.FittingId == fittingId && row.Kind == PaperKinds.TakeHomeSheet && db.Sales.Any(sale => sale.Id == row.SaleId && sale.VoidedAt == null)).OrderByDescending(row => row.MadeAt).Select(row => (Guid?)row.Id).FirstOrDefaultAsync(cancellationToken);
         return new SeenDecision(decision.Kind, decision.Reason, decision.Why, decision.DecidedAt, pair ?? "", paper);
     }
 }

@@ -54,6 +54,9 @@ public sealed class FittingRecord : IShopRow
     /// <summary>Goes up with every change of the header, so that two tablets cannot overwrite each other unseen.</summary>
     public int Version { get; private set; }
 
+    /// <summary>How often it was opened again because its sale was taken back; each time another sale may end it.</summary>
+    public int TimesReopened { get; private set; }
+
     public bool IsDraft => ClosedAt is null;
 
     public static FittingRecord Of(Guid id, Actor actor, Guid? dancerId, string kind, DateTimeOffset openedAt, double? ageYears, Sex? sex)
@@ -87,12 +90,26 @@ public sealed class FittingRecord : IShopRow
         Version++;
     }
 
-    /// <summary>Closes it for good.</summary>
+    /// <summary>Closes it; only taking back its sale opens it again.</summary>
     /// <exception cref="InvalidOperationException">It is closed already.</exception>
     public void Close(DateTimeOffset at)
     {
         MustBeDraft();
         ClosedAt = at;
+        Version++;
+    }
+
+    /// <summary>Opens it again, just as it lay, because the sale that closed it was taken back.</summary>
+    /// <exception cref="InvalidOperationException">It is open.</exception>
+    public void Reopen()
+    {
+        if (IsDraft)
+        {
+            throw new InvalidOperationException("This fitting is open.");
+        }
+
+        ClosedAt = null;
+        TimesReopened++;
         Version++;
     }
 

@@ -52,7 +52,8 @@ internal sealed class FittingSnapshotConfiguration : IEntityTypeConfiguration<Fi
     public void Configure(EntityTypeBuilder<FittingSnapshot> builder)
     {
         builder.Property(snapshot => snapshot.DefaultsFingerprint).HasMaxLength(64);
-        builder.HasIndex(snapshot => new { snapshot.ShopId, snapshot.FittingId }).IsUnique();
+        // One each time it was closed: a sale that was taken back opens a fitting again. The newest key holds.
+        builder.HasIndex(snapshot => new { snapshot.ShopId, snapshot.FittingId });
         builder.HasOne<FittingRecord>().WithMany().HasForeignKey(snapshot => snapshot.FittingId).OnDelete(DeleteBehavior.Restrict);
     }
 }

@@ -41,6 +41,9 @@ public sealed record SeenFitting
 
     public required DateTimeOffset? ClosedAt { get; init; }
 
+    /// <summary>How often it was opened again because its sale was taken back.</summary>
+    public int TimesReopened { get; init; }
+
     /// <summary>When something was last entered.</summary>
     public required DateTimeOffset SavedAt { get; init; }
 

@@ -4,4 +4,6 @@ namespace ShopFit.Web.Features.Papers;
 public static class PaperKinds
 {
     public const string TakeHomeSheet = "take-home-sheet";
+
+    public const string Receipt = "receipt";
 }

@@ -14,14 +14,14 @@ public static class PapersFeature
 
     private static async Task<IResult> DrawAsync(Guid id, HttpContext http, PaperQueries papers, CancellationToken cancellationToken)
     {
-        if (await papers.DrawAsync(id, cancellationToken) is not { } pdf)
+        if (await papers.DrawAsync(id, cancellationToken) is not { } paper)
         {
             return Results.NotFound();
         }
 
         // A child's feet and name: no proxy and no shared tablet keeps a copy.
         http.Response.Headers.CacheControl = "private, no-store";
-        http.Response.Headers.ContentDisposition = new ContentDispositionHeaderValue("inline") { FileName = "take-home-sheet.pdf" }.ToString();
-        return Results.Bytes(pdf, "application/pdf");
+        http.Response.Headers.ContentDisposition = new ContentDispositionHeaderValue("inline") { FileName = paper.FileName }.ToString();
+        return Results.Bytes(paper.Pdf, "application/pdf");
     }
 }

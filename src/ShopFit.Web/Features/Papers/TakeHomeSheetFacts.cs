@@ -29,23 +29,8 @@ internal static class TakeHomeSheetFacts
     /// <summary>Gathered girth over the breadth that is drawn inside the shoe, as the outlines take it.</summary>
     private const double GirthToBreadth = 2.46;
 
-    private const string English = "en";
-
     /// <summary>The facts, in the dancer's language as far as the shop speaks it.</summary>
-    public static TakeHomeSheet Of(SoldFitting sold)
-    {
-        var (culture, uiCulture) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
-        var language = LanguageOf(sold.Dancer, sold.Shop);
-        try
-        {
-            (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (language, language);
-            return Write(sold, language);
-        }
-        finally
-        {
-            (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (culture, uiCulture);
-        }
-    }
+    public static TakeHomeSheet Of(SoldFitting sold) => PaperLanguage.In(sold.Dancer, sold.Shop, language => Write(sold, language));
 
     private static TakeHomeSheet Write(SoldFitting sold, CultureInfo language)
     {
@@ -92,20 +77,6 @@ internal static class TakeHomeSheetFacts
             MeasureAgainOn = growing ? day.AddMonths(MonthsToMeasure) : null,
             FitterDecided = NullIfEmpty(sold.FitterDecided),
         };
-    }
-
-    /// <summary>The dancer's language. English without a country is written as the shop's paper suggests: days before months on A4, months before days on Letter.</summary>
-    private static CultureInfo LanguageOf(Dancer? dancer, Shop shop)
-    {
-        var language = dancer?.Language ?? English;
-        try
-        {
-            return CultureInfo.GetCultureInfo(language != English ? language : shop.Paper == "Letter" ? "en-US" : "en-GB", predefinedOnly: true);
-        }
-        catch (CultureNotFoundException)
-        {
-            return CultureInfo.GetCultureInfo(English);
-        }
     }
 
     private static BoxConstruction ConstructionOf(ShoeDetails pair) => pair.Construction switch

@@ -1,35 +1,64 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
+using ShopFit.Web.Features.People;
+using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web.Features.Sales;
 
 /// <summary>What can go into a bag, and what a bag comes to. Reads only.</summary>
-public sealed class BagQueries(ShopContexts contexts, CatalogueQueries catalogue)
+public sealed class BagQueries(ShopContexts contexts, CurrentActor currentActor, CatalogueQueries catalogue, TimeProvider clock)
 {
-    /// <summary>All that is sold beside shoes and pads, by kind and name.</summary>
-    public async Task<IReadOnlyList<ExtraRow>> ExtrasAsync(CancellationToken cancellationToken)
+    /// <summary>What may be put in beside the shoes, by kind and name.</summary>
+    /// <param name="withPads">Whether pads are among it; at a fitting they go with the pair.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<BagOffer> OfferAsync(bool withPads, CancellationToken cancellationToken)
     {
         await using var db = await contexts.OpenAsync(cancellationToken);
         var currency = await db.Shops.Where(row => row.Id == db.ShopId).Select(row => row.Currency).SingleAsync(cancellationToken);
         var items = await db.Items.AsNoTracking()
-            .Where(item => item.Category != ItemCategories.Shoes && item.PadId == null && item.PriceMinor != null)
+            .Where(item => item.Category != ItemCategories.Shoes && (withPads || item.PadId == null) && item.PriceMinor != null)
             .OrderBy(item => item.Category).ThenBy(item => item.Name)
             .ToListAsync(cancellationToken);
-        return [.. items.Select(item => new ExtraRow(item.Id, item.Name, new Money(item.PriceMinor!.Value, currency)))];
+        return new BagOffer(currency, [.. items.Select(item => new ExtraRow(item.Id, item.Code, item.Gtin, item.Name, new Money(item.PriceMinor!.Value, currency)))]);
     }
 
-    /// <summary>What the bag of a fitting comes to, tax and all, just as selling it would count; null where something in it cannot be sold.</summary>
-    public async Task<PricedBag?> PriceAsync(SellFittingRequest request, CancellationToken cancellationToken)
+    /// <summary>The sale of a fitting that was taken back last; null where none was.</summary>
+    public async Task<TakenBack?> TakenBackAsync(Guid fittingId, CancellationToken cancellationToken)
     {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        var sale = await db.Sales.AsNoTracking().Where(row => row.FittingId == fittingId && row.VoidedAt != null).OrderByDescending(row => row.VoidedAt).FirstOrDefaultAsync(cancellationToken);
+        var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
+        return sale is null ? null : new TakenBack(sale.Id, ShopTime.Of(shop).Clock(sale.SoldAt), ShopTime.Of(shop).Clock(sale.VoidedAt!.Value), sale.VoidReason);
+    }
+
+    /// <summary>What the bag of a fitting comes to, tax and all, just as selling it would count.</summary>
+    public async Task<BagPrice> PriceAsync(SellFittingRequest request, CancellationToken cancellationToken)
+    {
+        var actor = await currentActor.GetAsync();
         var pair = (await catalogue.ShoesOnFileAsync(cancellationToken)).Find(request.SizeId);
         await using var db = await contexts.OpenAsync(cancellationToken);
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
-        var bag = pair is null ? null : await SaleBag.PackAsync(db, shop, pair, request, cancellationToken);
-        return bag is not { Refused: null }
-            ? null
-            : new PricedBag(
-                [.. bag.Lines.Select(line => new PricedLine(line.Item.Name, line.Quantity, new Money(line.Amount.TotalMinor, shop.Currency)))],
-                new Money(bag.Lines.Sum(line => line.Amount.TotalMinor), shop.Currency));
+        return pair is null
+            ? new BagPrice(null, new SellFittingOutcome.Invalid(SellProblem.PairMissing))
+            : PriceOf(await SaleBag.PackAsync(db, actor, shop, clock.GetUtcNow(), pair, request, cancellationToken), shop.Currency);
     }
+
+    /// <summary>What any things come to.</summary>
+    public async Task<BagPrice> PriceAsync(IReadOnlyList<SaleExtra> things, AskedDiscount? discount, CancellationToken cancellationToken)
+    {
+        var actor = await currentActor.GetAsync();
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
+        return PriceOf(await SaleBag.PackAsync(db, actor, shop, clock.GetUtcNow(), things, discount, cancellationToken), shop.Currency);
+    }
+
+    private static BagPrice PriceOf(SaleBag bag, string currency) => bag.Refused is { } refused
+        ? new BagPrice(null, new SellFittingOutcome.Invalid(refused.Problem, refused.About, refused.Day, refused.Bound))
+        : new BagPrice(
+            new PricedBag(
+                [.. bag.Lines.Select(line => new PricedLine(line.Item.Name, line.Quantity, new Money(line.Amount.TotalMinor, currency)))],
+                new Money(bag.DiscountMinor, currency),
+                new Money(bag.TotalMinor, currency)),
+            null);
 }

@@ -36,5 +36,5 @@ public readonly record struct LineAmount(long TaxMinor, long TotalMinor)
     }
 
     /// <summary>A quotient rounded half away from zero; the parts here are never negative, so that is half up.</summary>
-    private static long Rounded(Int128 dividend, int divisor) => (long)(((2 * dividend) + divisor) / (2 * divisor));
+    internal static long Rounded(Int128 dividend, int divisor) => (long)(((2 * dividend) + divisor) / (2 * divisor));
 }

@@ -36,6 +36,9 @@ public sealed class SaleLine : IShopRow
     /// <summary>Paid for the line, tax included.</summary>
     public long TotalMinor { get; private set; }
 
+    /// <summary>How many of it came back, 0 up to the quantity; changed by a guarded update only.</summary>
+    public int ReturnedQuantity { get; private set; }
+
     /// <exception cref="ArgumentOutOfRangeException">The quantity is below 1, or an amount is negative.</exception>
     public static SaleLine Of(Guid id, Guid shopId, Guid saleId, Guid itemId, string text, int quantity, long unitPriceMinor, long discountMinor, int taxRateBasisPoints, long taxMinor, long totalMinor)
     {
@@ -68,6 +71,7 @@ internal sealed class SaleLineConfiguration : IEntityTypeConfiguration<SaleLine>
         builder.ToTable("SaleLines", table =>
         {
             table.HasCheckConstraint("CK_SaleLines_Quantity", "\"Quantity\" > 0");
+            table.HasCheckConstraint("CK_SaleLines_Returned", "\"ReturnedQuantity\" BETWEEN 0 AND \"Quantity\"");
             table.HasCheckConstraint("CK_SaleLines_Amounts", "\"UnitPriceMinor\" >= 0 AND \"DiscountMinor\" >= 0 AND \"TaxMinor\" >= 0 AND \"TotalMinor\" >= 0");
         });
         builder.Property(line => line.Text).HasMaxLength(300);

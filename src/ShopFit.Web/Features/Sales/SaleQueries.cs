@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web.Features.Sales;
@@ -18,7 +19,7 @@ public sealed class SaleQueries(ShopContexts contexts)
         var dancerIds = sales.Select(sale => sale.DancerId).OfType<Guid>().Distinct().ToList();
         var personIds = sales.Select(sale => sale.PersonId).Distinct().ToList();
         var lines = (await db.SaleLines.AsNoTracking().Where(line => ids.Contains(line.SaleId)).OrderBy(line => line.Id).ToListAsync(cancellationToken)).ToLookup(line => line.SaleId);
-        var papers = await db.Papers.Where(paper => paper.SaleId != null && ids.Contains(paper.SaleId.Value))
+        var papers = await db.Papers.Where(paper => paper.SaleId != null && ids.Contains(paper.SaleId.Value) && paper.Kind == PaperKinds.TakeHomeSheet)
             .Select(paper => new { SaleId = paper.SaleId!.Value, paper.Id }).ToListAsync(cancellationToken);
         var dancers = await db.Dancers.Where(dancer => dancerIds.Contains(dancer.Id)).ToDictionaryAsync(dancer => dancer.Id, dancer => dancer.Name, cancellationToken);
         var people = await db.Users.Where(person => person.ShopId == db.ShopId && personIds.Contains(person.Id)).ToDictionaryAsync(person => person.Id, person => person.DisplayName, cancellationToken);

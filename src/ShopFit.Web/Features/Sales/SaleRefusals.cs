@@ -19,6 +19,27 @@ public sealed class SaleRefusals(IStringLocalizer<BagWords> words)
         SellFittingOutcome.Invalid { Problem: SellProblem.Quantity } => words["of one thing 1 to {0} are sold at once.", SellFittingRequest.MostPieces].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.PadTwice } => words["a pad goes once under a foot."].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.ItemMissing } => words["something in the bag is no longer in the catalogue. Load the page afresh."].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.DiscountOutOfRange } => words["a discount lies above nothing and takes no more than all."].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.DiscountTooMuch } invalid => words["the discount is more than the bag, which comes to {0}.", invalid.Bound!].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.DiscountOverLimit } invalid => words["that is more than you may take off: at most {0} of this bag. A manager may take off more.", invalid.Bound!].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.VoucherUnknown } invalid => words["there is no voucher “{0}”. Look at the code again.", invalid.About].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.VoucherEnded } invalid => words["voucher {0} was ended by a manager.", invalid.About].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.VoucherNotYet } invalid => words["voucher {0} is good from {1:d MMMM yyyy} on.", invalid.About, invalid.Day!].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.VoucherOver } invalid => words["voucher {0} was good until {1:d MMMM yyyy}.", invalid.About, invalid.Day!].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.VoucherUsedUp } invalid => words["voucher {0} has been used as often as it can be.", invalid.About].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.VoucherLeastTotal } invalid => words["voucher {0} needs a bag of {1} at least.", invalid.About, invalid.Bound!].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.VoucherOtherGoods } invalid => words["voucher {0} is for other goods than these.", invalid.About].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.BagEmpty } => words["there is nothing in the bag yet."].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.ShoesNeedFitting } => words["shoes are sold at a fitting: open one for the dancer."].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.DancerMissing } => words["this dancer is not on file any more. Load the page afresh."].Value,
         _ => words["this pair cannot be sold at this fitting. Choose it again on the shortlist."].Value,
+    };
+
+    /// <summary>Why goods were not sold without a fitting; null where they were.</summary>
+    public string? Sentence(SellGoodsOutcome outcome) => outcome switch
+    {
+        SellGoodsOutcome.Gone gone => Sentence(new SellFittingOutcome.Gone(gone.Code, gone.Name)),
+        SellGoodsOutcome.Invalid invalid => Sentence(new SellFittingOutcome.Invalid(invalid.Problem, invalid.About, invalid.Day, invalid.Bound)),
+        _ => null,
     };
 }

@@ -7,5 +7,11 @@ public static class SalesFeature
         .AddScoped<BagQueries>()
         .AddScoped<SaleQueries>()
         .AddScoped<SaleRefusals>()
-        .AddScoped<SellFitting>();
+        .AddScoped<EndVoucher>()
+        .AddScoped<LimitFitterDiscount>()
+        .AddScoped<MakeVoucher>()
+        .AddScoped<ReturnGoods>()
+        .AddScoped<SellFitting>()
+        .AddScoped<SellGoods>()
+        .AddScoped<VoidSale>();
 }

@@ -53,24 +53,22 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
         var fit = FitAtClosing.Judge(question, shoes, pair, request.Pads);
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == actor.ShopId, cancellationToken);
 
-        var bag = await SaleBag.PackAsync(db, shop, pair, request, cancellationToken);
+        var bag = await SaleBag.PackAsync(db, actor, shop, now, pair, request, cancellationToken);
         if (bag.Refused is not null)
         {
-            return bag.Refused;
+            return Invalid(bag.Refused);
         }
 
-        var saleId = Guid.CreateVersion7(now);
-        var lines = bag.Lines.Select(line => line.ToSaleLine(actor.ShopId, saleId)).ToList();
-        db.Sales.Add(Sale.Of(saleId, actor, fitting.Id, fitting.DancerId, now, shop.Currency, lines.Sum(line => line.TotalMinor), lines.Sum(line => line.TaxMinor)));
-        db.SaleLines.AddRange(lines);
-
-        var move = new StockMove(actor, commandId, now, LedgerReasons.Sold, saleId);
-        foreach (var line in bag.Lines.Where(line => line.Item.TracksStock))
+        var dancer = fitting.DancerId is null ? null : await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == fitting.DancerId, cancellationToken);
+        var entry = await SaleBook.EnterAsync(db, new SaleMoment(actor, commandId, shop, now, dancer, fitting.Id), bag, request.Discount, cancellationToken);
+        if (entry.Refused is not null)
         {
-            if (!await StockMoves.TakeAsync(db, move, line.Item.Id, line.Quantity, cancellationToken))
-            {
-                return new SellFittingOutcome.Gone(line.Item.Code, line.Item.Name);
-            }
+            return Invalid(entry.Refused);
+        }
+
+        if (entry.Gone is { Item: var gone })
+        {
+            return new SellFittingOutcome.Gone(gone.Code, gone.Name);
         }
 
         var padsJson = PadsAsJson.Write(request.Pads);
@@ -79,7 +77,6 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
         db.FittingSnapshots.Add(FitAtClosing.Snapshot(actor, fitting.Id, now, shoes, fit));
         fitting.Close(now);
 
-        var dancer = fitting.DancerId is null ? null : await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == fitting.DancerId, cancellationToken);
         var sheet = TakeHomeSheetFacts.Of(new SoldFitting
         {
             Fitting = fitting,
@@ -98,10 +95,12 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             Why = request.Why?.Trim() ?? "",
             Numbers = shoes.Numbers,
         });
-        var paper = Paper.Of(Guid.CreateVersion7(now), actor, PaperKinds.TakeHomeSheet, fitting.Id, saleId, now, sheet.FormatVersion, JsonSerializer.Serialize(sheet));
+        var paper = Paper.Of(Guid.CreateVersion7(now), actor, PaperKinds.TakeHomeSheet, fitting.Id, entry.SaleId, now, sheet.FormatVersion, JsonSerializer.Serialize(sheet));
         db.Papers.Add(paper);
-        return new SellFittingOutcome.Sold(saleId, paper.Id);
+        return new SellFittingOutcome.Sold(entry.SaleId, paper.Id, entry.ReceiptPaperId);
     }
+
+    private static SellFittingOutcome.Invalid Invalid(BagRefusal refusal) => new(refusal.Problem, refusal.About, refusal.Day, refusal.Bound);
 
     // Where no try-on was noted, nobody knows how many there were.
     private static int PairsTried(IReadOnlyList<TryOn> tryOns, ShoeDetails pair) =>

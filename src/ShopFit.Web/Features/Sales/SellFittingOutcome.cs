@@ -16,7 +16,10 @@ public abstract record SellFittingOutcome
     }
 
     /// <summary>Sold, taken off the shelf, the fitting closed and its sheet made.</summary>
-    public sealed record Sold(Guid SaleId, Guid PaperId) : SellFittingOutcome;
+    /// <param name="SaleId">The sale.</param>
+    /// <param name="PaperId">The take-home sheet.</param>
+    /// <param name="ReceiptPaperId">The receipt.</param>
+    public sealed record Sold(Guid SaleId, Guid PaperId, Guid ReceiptPaperId) : SellFittingOutcome;
 
     /// <summary>There is not enough of something: somebody else took it. Nothing was changed.</summary>
     /// <param name="Code">Its code.</param>
@@ -32,7 +35,9 @@ public abstract record SellFittingOutcome
     /// <summary>Something about the request cannot be.</summary>
     /// <param name="Problem">What.</param>
     /// <param name="About">Code, name or id of what it is about; empty where the problem says it all.</param>
-    public sealed record Invalid(SellProblem Problem, string About = "") : SellFittingOutcome, IRefusal;
+    /// <param name="Day">The day on which a voucher begins, or on which it ended.</param>
+    /// <param name="Bound">The amount that would have to be reached, or not gone over.</param>
+    public sealed record Invalid(SellProblem Problem, string About = "", DateOnly? Day = null, Money? Bound = null) : SellFittingOutcome, IRefusal;
 }
 
 /// <summary>Why shoes are not sold.</summary>
@@ -74,4 +79,43 @@ public enum SellProblem
 
     /// <summary>A note is longer than is kept.</summary>
     NoteTooLong,
+
+    /// <summary>There is nothing in the bag.</summary>
+    BagEmpty,
+
+    /// <summary>Shoes are sold at a fitting.</summary>
+    ShoesNeedFitting,
+
+    /// <summary>The dancer is not on file.</summary>
+    DancerMissing,
+
+    /// <summary>A discount is not between nothing and all.</summary>
+    DiscountOutOfRange,
+
+    /// <summary>The discount is more than the bag comes to.</summary>
+    DiscountTooMuch,
+
+    /// <summary>The discount is more than a fitter may give without a manager.</summary>
+    DiscountOverLimit,
+
+    /// <summary>There is no voucher with that code.</summary>
+    VoucherUnknown,
+
+    /// <summary>A manager ended the voucher.</summary>
+    VoucherEnded,
+
+    /// <summary>The voucher begins on a later day.</summary>
+    VoucherNotYet,
+
+    /// <summary>The last day of the voucher is over.</summary>
+    VoucherOver,
+
+    /// <summary>The voucher has been used as often as it can be.</summary>
+    VoucherUsedUp,
+
+    /// <summary>The bag comes to less than the voucher asks for.</summary>
+    VoucherLeastTotal,
+
+    /// <summary>The voucher is given on other goods than these.</summary>
+    VoucherOtherGoods,
 }

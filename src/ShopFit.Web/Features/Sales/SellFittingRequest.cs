@@ -10,6 +10,7 @@ namespace ShopFit.Web.Features.Sales;
 /// <param name="OverruleReason">Why the fitter decided otherwise than advised; null where she did not.</param>
 /// <param name="AdviceNote">Advice of the fitter's own for the sheet; null where there is none.</param>
 /// <param name="Why">Why this pair, in the fitter's words, for the sheet; null: the numbers say it.</param>
+/// <param name="Discount">The discount that is asked for; null for none.</param>
 public sealed record SellFittingRequest(
     Guid FittingId,
     Guid SizeId,
@@ -17,13 +18,17 @@ public sealed record SellFittingRequest(
     IReadOnlyList<SaleExtra> Extras,
     string? OverruleReason = null,
     string? AdviceNote = null,
-    string? Why = null)
+    string? Why = null,
+    AskedDiscount? Discount = null)
 {
     /// <summary>Longest word of the fitter's own, as the database keeps it.</summary>
     public const int LongestNote = 1000;
 
     /// <summary>Most pieces of one thing in a sale.</summary>
     public const int MostPieces = 99;
+
+    /// <summary>Most minor units of any amount that is typed: far above any bag, far below what a number holds.</summary>
+    public const long MostMinor = 100_000_000;
 }
 
 /// <summary>Something that is sold beside the shoes.</summary>

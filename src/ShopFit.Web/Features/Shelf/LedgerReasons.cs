@@ -7,4 +7,10 @@ public static class LedgerReasons
     public const string Opening = "opening";
 
     public const string Sold = "sold";
+
+    /// <summary>A sale was a mistake and was taken back as a whole.</summary>
+    public const string TakenBack = "taken-back";
+
+    /// <summary>Goods came back to be sold again.</summary>
+    public const string Returned = "returned";
 }

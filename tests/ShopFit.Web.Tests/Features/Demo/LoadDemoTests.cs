@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Fittings;
 using ShopFit.Web.Support;
@@ -42,7 +43,9 @@ public sealed class LoadDemoTests : IAsyncLifetime
         await using var db = _shop.CreateDbContext();
         Assert.Equal("Osselby Lane", (await db.Shops.SingleAsync(Stop)).Name);
         Assert.Equal(0, await db.Fittings.CountAsync(fitting => fitting.ClosedAt == null, Stop));
-        Assert.Equal(before.Sales, await db.Papers.CountAsync(Stop));
+        Assert.Equal((before.Sales, before.Sales), (
+            await db.Papers.CountAsync(paper => paper.Kind == PaperKinds.TakeHomeSheet, Stop),
+            await db.SaleReceipts.CountAsync(Stop)));
         Assert.Equal(await db.StockLevels.SumAsync(level => level.OnHand, Stop), await db.LedgerLines.SumAsync(line => line.Change, Stop));
         Assert.All(await db.ShoeModels.ToListAsync(Stop), model => Assert.NotNull(model.Construction));
     }

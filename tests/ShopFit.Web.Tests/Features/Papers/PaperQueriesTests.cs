@@ -16,7 +16,7 @@ public sealed class PaperQueriesTests
         var pdf = await new PaperQueries(selling.Shop.Reads).DrawAsync(sold.PaperId, stop);
 
         Assert.NotNull(pdf);
-        Assert.StartsWith("%PDF-", Encoding.ASCII.GetString(pdf, 0, 8), StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-", Encoding.ASCII.GetString(pdf.Pdf, 0, 8), StringComparison.Ordinal);
         Assert.Null(await new PaperQueries(selling.Shop.ReadsOf(elsewhere)).DrawAsync(sold.PaperId, stop));
         Assert.Null(await new PaperQueries(selling.Shop.Reads).DrawAsync(Guid.CreateVersion7(), stop));
     }

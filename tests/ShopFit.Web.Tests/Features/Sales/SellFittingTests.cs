@@ -6,6 +6,7 @@ using ShopFit.Fitting.Feet;
 using ShopFit.Fitting.Scoring;
 using ShopFit.Sheets.TakeHome;
 using ShopFit.Web.Features.Fittings;
+using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.People;
 
 namespace ShopFit.Web.Features.Sales;
@@ -49,7 +50,7 @@ public sealed class SellFittingTests : IAsyncLifetime
         Assert.InRange(snapshot.ChanceOfFit!.Value, 0, 1);
         Assert.Equal(18, JsonDocument.Parse(snapshot.CriteriaJson).RootElement.GetArrayLength());
 
-        var paper = await db.Papers.SingleAsync(Stop);
+        var paper = await db.Papers.SingleAsync(row => row.Kind == PaperKinds.TakeHomeSheet, Stop);
         var sheet = JsonSerializer.Deserialize<TakeHomeSheet>(paper.FactsJson)!;
         Assert.Equal((sold.PaperId, sale.Id, TakeHomeSheet.CurrentFormatVersion), (paper.Id, paper.SaleId!.Value, paper.FormatVersion));
         Assert.Equal(("Tilly", "Wren", "38", SheetSewing.ByShop), (sheet.Dancer.FirstName, sheet.Pair.Model, sheet.Pair.Size, sheet.Sewing));
@@ -72,7 +73,7 @@ public sealed class SellFittingTests : IAsyncLifetime
         Assert.IsType<SellFittingOutcome.Sold>(await _selling.SellAsync(await _selling.RequestAsync("W-38")));
 
         await using var after = _selling.Shop.CreateDbContext();
-        var sheet = JsonSerializer.Deserialize<TakeHomeSheet>((await after.Papers.SingleAsync(Stop)).FactsJson)!;
+        var sheet = JsonSerializer.Deserialize<TakeHomeSheet>((await after.Papers.SingleAsync(row => row.Kind == PaperKinds.TakeHomeSheet, Stop)).FactsJson)!;
         Assert.Equal(("en-US", PaperSize.Letter, ShownUnit.Inches, 0), (sheet.Language, sheet.Paper, sheet.Units, sheet.PairsTried));
     }
 
@@ -81,7 +82,7 @@ public sealed class SellFittingTests : IAsyncLifetime
     {
         var request = await _selling.RequestAsync("W-38");
         var (fitter, other) = (_selling.Shop.Fitter, _selling.Shop.Manager);
-        Task<SellFittingOutcome> SellAsync(Actor actor) => _selling.Sell.RunAsync(actor, SaleKey.Of(_selling.FittingId, actor.PersonId), request, Stop);
+        Task<SellFittingOutcome> SellAsync(Actor actor) => _selling.Sell.RunAsync(actor, SaleKey.Of(_selling.FittingId, actor.PersonId, timesReopened: 0), request, Stop);
 
         var first = Assert.IsType<SellFittingOutcome.Sold>(await SellAsync(fitter));
         var rows = await _selling.RowsAsync();
@@ -155,7 +156,7 @@ public sealed class SellFittingTests : IAsyncLifetime
 
         Assert.Single(outcomes.OfType<SellFittingOutcome.Sold>());
         Assert.Equal(Sellers - 1, outcomes.OfType<SellFittingOutcome.Gone>().Count());
-        Assert.Equal((1, 1, 1, 1, 1, 1), await _selling.RowsAsync());
+        Assert.Equal((1, 1, 1, 1, 1, 1, 1), await _selling.RowsAsync());
         await using var db = _selling.Shop.CreateDbContext();
         var moved = await db.LedgerLines.Where(line => line.ItemId == requests[0].SizeId).SumAsync(line => line.Change, Stop);
         Assert.Equal((0, 0), (moved, await _selling.OnHandAsync("W-38")));
@@ -208,7 +209,7 @@ public sealed class SellFittingTests : IAsyncLifetime
             Assert.Equal(new SellFittingOutcome.Invalid(problem, about), await _selling.SellAsync(request));
         }
 
-        Assert.Equal((0, 0, 0, 0, 0, 0), await _selling.RowsAsync());
+        Assert.Equal((0, 0, 0, 0, 0, 0, 0), await _selling.RowsAsync());
     }
 
     [Fact]
@@ -217,7 +218,7 @@ public sealed class SellFittingTests : IAsyncLifetime
         await _selling.SellAsync(await _selling.RequestAsync("W-38", [new(Side.Right, "loose-wool")]));
 
         await using var db = _selling.Shop.CreateDbContext();
-        var sheet = JsonSerializer.Deserialize<TakeHomeSheet>((await db.Papers.SingleAsync(Stop)).FactsJson)!;
+        var sheet = JsonSerializer.Deserialize<TakeHomeSheet>((await db.Papers.SingleAsync(row => row.Kind == PaperKinds.TakeHomeSheet, Stop)).FactsJson)!;
         Assert.Single(await db.SaleLines.ToListAsync(Stop));
         Assert.Equal((1, Side.Right, "loose-wool"), Assert.Single(sheet.Pads) is var pad ? (pad.Number, pad.Foot, pad.Id) : default);
     }

@@ -6,6 +6,7 @@ using ShopFit.Fitting.Scoring;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Features.Fittings;
+using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Shelf;
 using ShopFit.Web.Support;
@@ -19,6 +20,10 @@ internal sealed class SellingShop : IAsyncDisposable
     {
         Shop = shop;
         Sell = new SellFitting(shop.Writes, Shoes, shop.Clock);
+        SellGoods = new SellGoods(shop.Writes, shop.Clock);
+        VoidSale = new VoidSale(shop.Writes, shop.Clock);
+        ReturnGoods = new ReturnGoods(shop.Writes, shop.Clock);
+        MakeVoucher = new MakeVoucher(shop.Writes, shop.Clock);
     }
 
     public TestShop Shop { get; }
@@ -26,6 +31,14 @@ internal sealed class SellingShop : IAsyncDisposable
     public ShoesInMemory Shoes { get; } = new();
 
     public SellFitting Sell { get; }
+
+    public SellGoods SellGoods { get; }
+
+    public VoidSale VoidSale { get; }
+
+    public ReturnGoods ReturnGoods { get; }
+
+    public MakeVoucher MakeVoucher { get; }
 
     public Guid FittingId { get; private set; }
 
@@ -83,6 +96,49 @@ internal sealed class SellingShop : IAsyncDisposable
     public Task<SellFittingOutcome> SellAsync(SellFittingRequest request, Guid? commandId = null) =>
         Sell.RunAsync(Shop.Fitter, commandId ?? Guid.CreateVersion7(), request, TestContext.Current.CancellationToken);
 
+    /// <summary>Makes a voucher; ten per cent off everything unless said otherwise.</summary>
+    public async Task<Guid> HasVoucherAsync(
+        string code, int? percent = 1_000, long? amount = null, DateOnly? from = null, DateOnly? to = null, int? uses = null, long least = 0, params IReadOnlyList<string> categories) =>
+        Assert.IsType<MakeVoucherOutcome.Made>(await MakeVoucher.RunAsync(
+            Shop.Manager,
+            Guid.CreateVersion7(),
+            new VoucherTerms(code, amount is null ? percent : null, amount, from, to, uses, least, categories),
+            TestContext.Current.CancellationToken)).VoucherId;
+
+    /// <summary>Sells without a fitting.</summary>
+    public Task<SellGoodsOutcome> SellGoodsAsync(IReadOnlyList<SaleExtra> things, AskedDiscount? discount = null, Guid? commandId = null) =>
+        SellGoods.RunAsync(Shop.Fitter, commandId ?? Guid.CreateVersion7(), new SellGoodsRequest(things, discount), TestContext.Current.CancellationToken);
+
+    /// <summary>Takes a sale back.</summary>
+    public Task<VoidSaleOutcome> VoidAsync(Guid saleId, Guid? commandId = null, string reason = "Rung up twice") =>
+        VoidSale.RunAsync(Shop.Fitter, commandId ?? Guid.CreateVersion7(), new VoidSaleRequest(saleId, reason), TestContext.Current.CancellationToken);
+
+    /// <summary>Takes goods back.</summary>
+    public Task<ReturnGoodsOutcome> ReturnAsync(Guid saleId, IReadOnlyList<ReturnedLine> lines, Guid? commandId = null) =>
+        ReturnGoods.RunAsync(Shop.Fitter, commandId ?? Guid.CreateVersion7(), new ReturnGoodsRequest(saleId, lines), TestContext.Current.CancellationToken);
+
+    /// <summary>The line of a sale with so-and-so in it.</summary>
+    public async Task<SaleLine> LineAsync(Guid saleId, string code)
+    {
+        await using var db = Shop.CreateDbContext();
+        return await (from line in db.SaleLines join item in db.Items on line.ItemId equals item.Id where line.SaleId == saleId && item.Code == code select line).SingleAsync(TestContext.Current.CancellationToken);
+    }
+
+    /// <summary>Runs things at the very same moment on threads of their own.</summary>
+    public static TOutcome[] AtOnce<TOutcome>(params IReadOnlyList<Func<Task<TOutcome>>> works)
+    {
+        using var start = new Barrier(works.Count);
+        var outcomes = new TOutcome[works.Count];
+        var threads = works.Select((work, index) => new Thread(() =>
+        {
+            start.SignalAndWait();
+            outcomes[index] = work().GetAwaiter().GetResult();
+        })).ToList();
+        threads.ForEach(thread => thread.Start());
+        threads.ForEach(thread => thread.Join());
+        return outcomes;
+    }
+
     public async Task<int> OnHandAsync(string code)
     {
         await using var db = Shop.CreateDbContext();
@@ -90,7 +146,7 @@ internal sealed class SellingShop : IAsyncDisposable
     }
 
     /// <summary>How many rows a sale writes stand in the shop.</summary>
-    public async Task<(int Sales, int Lines, int Sold, int Decisions, int Snapshots, int Papers)> RowsAsync()
+    public async Task<(int Sales, int Lines, int Sold, int Decisions, int Snapshots, int Papers, int Receipts)> RowsAsync()
     {
         var stop = TestContext.Current.CancellationToken;
         await using var db = Shop.CreateDbContext();
@@ -100,7 +156,8 @@ internal sealed class SellingShop : IAsyncDisposable
             await db.LedgerLines.CountAsync(line => line.Reason == LedgerReasons.Sold, stop),
             await db.FittingDecisions.CountAsync(stop),
             await db.FittingSnapshots.CountAsync(stop),
-            await db.Papers.CountAsync(stop));
+            await db.Papers.CountAsync(paper => paper.Kind == PaperKinds.TakeHomeSheet, stop),
+            await db.SaleReceipts.CountAsync(stop));
     }
 
     public async Task AddStockAsync(Guid itemId, int quantity)

@@ -11,9 +11,20 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropIndex(
+                name: "IX_FittingSnapshots_ShopId_FittingId",
+                table: "FittingSnapshots");
+
             migrationBuilder.DropColumn(
                 name: "Studio",
                 table: "Dancers");
+
+            migrationBuilder.AddColumn<int>(
+                name: "FitterDiscountLimitBasisPoints",
+                table: "Shops",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: 1000);
 
             migrationBuilder.AddColumn<string>(
                 name: "KindsLeftOut",
@@ -29,6 +40,47 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 type: "INTEGER",
                 nullable: false,
                 defaultValue: 0L);
+
+            migrationBuilder.AddColumn<string>(
+                name: "VoidReason",
+                table: "Sales",
+                type: "TEXT",
+                maxLength: 300,
+                nullable: false,
+                defaultValue: "");
+
+            migrationBuilder.AddColumn<Guid>(
+                name: "VoidedBy",
+                table: "Sales",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<Guid>(
+                name: "VoucherId",
+                table: "Sales",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<int>(
+                name: "ReturnedQuantity",
+                table: "SaleLines",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: 0);
+
+            migrationBuilder.AddColumn<int>(
+                name: "TimesReopened",
+                table: "Fittings",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: 0);
+
+            migrationBuilder.AddColumn<string>(
+                name: "DiscountJson",
+                table: "FittingChoices",
+                type: "TEXT",
+                maxLength: 200,
+                nullable: true);
 
             migrationBuilder.AddColumn<Guid>(
                 name: "StudioId",
@@ -62,6 +114,63 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         name: "FK_FittingWalks_Fittings_FittingId",
                         column: x => x.FittingId,
                         principalTable: "Fittings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SaleReceipts",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    SaleId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Kind = table.Column<string>(type: "TEXT", maxLength: 10, nullable: false),
+                    Year = table.Column<int>(type: "INTEGER", nullable: false),
+                    Number = table.Column<int>(type: "INTEGER", nullable: false),
+                    MadeAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PaperId = table.Column<Guid>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SaleReceipts", x => x.Id);
+                    table.CheckConstraint("CK_SaleReceipts_Number", "\"Number\" > 0");
+                    table.ForeignKey(
+                        name: "FK_SaleReceipts_Papers_PaperId",
+                        column: x => x.PaperId,
+                        principalTable: "Papers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_SaleReceipts_Sales_SaleId",
+                        column: x => x.SaleId,
+                        principalTable: "Sales",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SaleReturns",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    SaleId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ReturnedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Tablet = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    Reason = table.Column<string>(type: "TEXT", maxLength: 300, nullable: false),
+                    TotalMinor = table.Column<long>(type: "INTEGER", nullable: false),
+                    TaxMinor = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SaleReturns", x => x.Id);
+                    table.CheckConstraint("CK_SaleReturns_Amounts", "\"TotalMinor\" >= 0 AND \"TaxMinor\" BETWEEN 0 AND \"TotalMinor\"");
+                    table.ForeignKey(
+                        name: "FK_SaleReturns_Sales_SaleId",
+                        column: x => x.SaleId,
+                        principalTable: "Sales",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -105,6 +214,62 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 });
 
             migrationBuilder.CreateTable(
+                name: "Vouchers",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Code = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    PercentBasisPoints = table.Column<int>(type: "INTEGER", nullable: true),
+                    AmountMinor = table.Column<long>(type: "INTEGER", nullable: true),
+                    ValidFrom = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    ValidTo = table.Column<DateOnly>(type: "TEXT", nullable: true),
+                    MostUses = table.Column<int>(type: "INTEGER", nullable: true),
+                    Used = table.Column<int>(type: "INTEGER", nullable: false),
+                    LeastTotalMinor = table.Column<long>(type: "INTEGER", nullable: false),
+                    Categories = table.Column<string>(type: "TEXT", maxLength: 400, nullable: false),
+                    MadeAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    EndedAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Vouchers", x => x.Id);
+                    table.CheckConstraint("CK_Vouchers_Used", "\"Used\" >= 0 AND (\"MostUses\" IS NULL OR \"Used\" <= \"MostUses\")");
+                    table.CheckConstraint("CK_Vouchers_Value", "(\"PercentBasisPoints\" BETWEEN 1 AND 10000 AND \"AmountMinor\" IS NULL) OR (\"PercentBasisPoints\" IS NULL AND \"AmountMinor\" > 0)");
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SaleReturnLines",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ReturnId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    SaleLineId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Quantity = table.Column<int>(type: "INTEGER", nullable: false),
+                    TotalMinor = table.Column<long>(type: "INTEGER", nullable: false),
+                    TaxMinor = table.Column<long>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SaleReturnLines", x => x.Id);
+                    table.CheckConstraint("CK_SaleReturnLines_Quantity", "\"Quantity\" > 0");
+                    table.ForeignKey(
+                        name: "FK_SaleReturnLines_SaleLines_SaleLineId",
+                        column: x => x.SaleLineId,
+                        principalTable: "SaleLines",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_SaleReturnLines_SaleReturns_ReturnId",
+                        column: x => x.ReturnId,
+                        principalTable: "SaleReturns",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "StudioModelWishes",
                 columns: table => new
                 {
@@ -131,6 +296,26 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         onDelete: ReferentialAction.Cascade);
                 });
 
+            migrationBuilder.AddCheckConstraint(
+                name: "CK_Shops_FitterDiscountLimit",
+                table: "Shops",
+                sql: "\"FitterDiscountLimitBasisPoints\" BETWEEN 0 AND 10000");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Sales_VoucherId",
+                table: "Sales",
+                column: "VoucherId");
+
+            migrationBuilder.AddCheckConstraint(
+                name: "CK_SaleLines_Returned",
+                table: "SaleLines",
+                sql: "\"ReturnedQuantity\" BETWEEN 0 AND \"Quantity\"");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FittingSnapshots_ShopId_FittingId",
+                table: "FittingSnapshots",
+                columns: new[] { "ShopId", "FittingId" });
+
             migrationBuilder.CreateIndex(
                 name: "IX_Dancers_StudioId",
                 table: "Dancers",
@@ -145,6 +330,62 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 name: "IX_FittingWalks_ShopId_FittingId_WalkedAt",
                 table: "FittingWalks",
                 columns: new[] { "ShopId", "FittingId", "WalkedAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReceipts_PaperId",
+                table: "SaleReceipts",
+                column: "PaperId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReceipts_SaleId",
+                table: "SaleReceipts",
+                column: "SaleId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReceipts_ShopId_SaleId",
+                table: "SaleReceipts",
+                columns: new[] { "ShopId", "SaleId" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReceipts_ShopId_Year_Number",
+                table: "SaleReceipts",
+                columns: new[] { "ShopId", "Year", "Number" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReturnLines_ReturnId",
+                table: "SaleReturnLines",
+                column: "ReturnId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReturnLines_SaleLineId",
+                table: "SaleReturnLines",
+                column: "SaleLineId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReturnLines_ShopId_ReturnId",
+                table: "SaleReturnLines",
+                columns: new[] { "ShopId", "ReturnId" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReturnLines_ShopId_SaleLineId",
+                table: "SaleReturnLines",
+                columns: new[] { "ShopId", "SaleLineId" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReturns_SaleId",
+                table: "SaleReturns",
+                column: "SaleId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReturns_ShopId_ReturnedAt",
+                table: "SaleReturns",
+                columns: new[] { "ShopId", "ReturnedAt" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SaleReturns_ShopId_SaleId",
+                table: "SaleReturns",
+                columns: new[] { "ShopId", "SaleId" });
 
             migrationBuilder.CreateIndex(
                 name: "IX_SettingChanges_ShopId_Path_At",
@@ -173,6 +414,12 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 columns: new[] { "ShopId", "NameKey" },
                 unique: true);
 
+            migrationBuilder.CreateIndex(
+                name: "IX_Vouchers_ShopId_Code",
+                table: "Vouchers",
+                columns: new[] { "ShopId", "Code" },
+                unique: true);
+
             migrationBuilder.AddForeignKey(
                 name: "FK_Dancers_Studios_StudioId",
                 table: "Dancers",
@@ -180,6 +427,14 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 principalTable: "Studios",
                 principalColumn: "Id",
                 onDelete: ReferentialAction.SetNull);
+
+            migrationBuilder.AddForeignKey(
+                name: "FK_Sales_Vouchers_VoucherId",
+                table: "Sales",
+                column: "VoucherId",
+                principalTable: "Vouchers",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
         }
 
         /// <inheritdoc />
@@ -189,8 +444,18 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 name: "FK_Dancers_Studios_StudioId",
                 table: "Dancers");
 
+            migrationBuilder.DropForeignKey(
+                name: "FK_Sales_Vouchers_VoucherId",
+                table: "Sales");
+
             migrationBuilder.DropTable(
                 name: "FittingWalks");
+
+            migrationBuilder.DropTable(
+                name: "SaleReceipts");
+
+            migrationBuilder.DropTable(
+                name: "SaleReturnLines");
 
             migrationBuilder.DropTable(
                 name: "SettingChanges");
@@ -199,11 +464,37 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 name: "StudioModelWishes");
 
             migrationBuilder.DropTable(
+                name: "Vouchers");
+
+            migrationBuilder.DropTable(
+                name: "SaleReturns");
+
+            migrationBuilder.DropTable(
                 name: "Studios");
+
+            migrationBuilder.DropCheckConstraint(
+                name: "CK_Shops_FitterDiscountLimit",
+                table: "Shops");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Sales_VoucherId",
+                table: "Sales");
+
+            migrationBuilder.DropCheckConstraint(
+                name: "CK_SaleLines_Returned",
+                table: "SaleLines");
+
+            migrationBuilder.DropIndex(
+                name: "IX_FittingSnapshots_ShopId_FittingId",
+                table: "FittingSnapshots");
 
             migrationBuilder.DropIndex(
                 name: "IX_Dancers_StudioId",
                 table: "Dancers");
+
+            migrationBuilder.DropColumn(
+                name: "FitterDiscountLimitBasisPoints",
+                table: "Shops");
 
             migrationBuilder.DropColumn(
                 name: "KindsLeftOut",
@@ -212,6 +503,30 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "Version",
                 table: "Shops");
+
+            migrationBuilder.DropColumn(
+                name: "VoidReason",
+                table: "Sales");
+
+            migrationBuilder.DropColumn(
+                name: "VoidedBy",
+                table: "Sales");
+
+            migrationBuilder.DropColumn(
+                name: "VoucherId",
+                table: "Sales");
+
+            migrationBuilder.DropColumn(
+                name: "ReturnedQuantity",
+                table: "SaleLines");
+
+            migrationBuilder.DropColumn(
+                name: "TimesReopened",
+                table: "Fittings");
+
+            migrationBuilder.DropColumn(
+                name: "DiscountJson",
+                table: "FittingChoices");
 
             migrationBuilder.DropColumn(
                 name: "StudioId",
@@ -228,6 +543,12 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 maxLength: 200,
                 nullable: false,
                 defaultValue: "");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_FittingSnapshots_ShopId_FittingId",
+                table: "FittingSnapshots",
+                columns: new[] { "ShopId", "FittingId" },
+                unique: true);
         }
     }
 }

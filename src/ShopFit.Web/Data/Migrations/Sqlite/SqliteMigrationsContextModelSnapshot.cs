@@ -543,6 +543,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<DateTime>("ChosenAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("DiscountJson")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("ExtrasJson")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -766,6 +770,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<DateOnly?>("TeacherAgreedOn")
                         .HasColumnType("TEXT");
 
+                    b.Property<int>("TimesReopened")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
@@ -818,8 +825,7 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
 
                     b.HasIndex("FittingId");
 
-                    b.HasIndex("ShopId", "FittingId")
-                        .IsUnique();
+                    b.HasIndex("ShopId", "FittingId");
 
                     b.ToTable("FittingSnapshots");
                 });
@@ -1108,7 +1114,18 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<long>("TotalMinor")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("VoidReason")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime?>("VoidedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("VoidedBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("VoucherId")
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
@@ -1116,6 +1133,8 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.HasIndex("DancerId");
 
                     b.HasIndex("FittingId");
+
+                    b.HasIndex("VoucherId");
 
                     b.HasIndex("ShopId", "FittingId")
                         .IsUnique()
@@ -1141,6 +1160,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Quantity")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ReturnedQuantity")
                         .HasColumnType("INTEGER");
 
                     b.Property<Guid>("SaleId")
@@ -1179,6 +1201,200 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                             t.HasCheckConstraint("CK_SaleLines_Amounts", "\"UnitPriceMinor\" >= 0 AND \"DiscountMinor\" >= 0 AND \"TaxMinor\" >= 0 AND \"TotalMinor\" >= 0");
 
                             t.HasCheckConstraint("CK_SaleLines_Quantity", "\"Quantity\" > 0");
+
+                            t.HasCheckConstraint("CK_SaleLines_Returned", "\"ReturnedQuantity\" BETWEEN 0 AND \"Quantity\"");
+                        });
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleReceipt", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(10)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PaperId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SaleId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Year")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PaperId");
+
+                    b.HasIndex("SaleId");
+
+                    b.HasIndex("ShopId", "SaleId");
+
+                    b.HasIndex("ShopId", "Year", "Number")
+                        .IsUnique();
+
+                    b.ToTable("SaleReceipts", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_SaleReceipts_Number", "\"Number\" > 0");
+                        });
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleReturn", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ReturnedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SaleId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("TaxMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TotalMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SaleId");
+
+                    b.HasIndex("ShopId", "ReturnedAt");
+
+                    b.HasIndex("ShopId", "SaleId");
+
+                    b.ToTable("SaleReturns", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_SaleReturns_Amounts", "\"TotalMinor\" >= 0 AND \"TaxMinor\" BETWEEN 0 AND \"TotalMinor\"");
+                        });
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleReturnLine", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Quantity")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("ReturnId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SaleLineId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("TaxMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TotalMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ReturnId");
+
+                    b.HasIndex("SaleLineId");
+
+                    b.HasIndex("ShopId", "ReturnId");
+
+                    b.HasIndex("ShopId", "SaleLineId");
+
+                    b.ToTable("SaleReturnLines", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_SaleReturnLines_Quantity", "\"Quantity\" > 0");
+                        });
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.Voucher", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("AmountMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Categories")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("LeastTotalMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("MostUses")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("PercentBasisPoints")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Used")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("ValidFrom")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("ValidTo")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ShopId", "Code")
+                        .IsUnique();
+
+                    b.ToTable("Vouchers", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Vouchers_Used", "\"Used\" >= 0 AND (\"MostUses\" IS NULL OR \"Used\" <= \"MostUses\")");
+
+                            t.HasCheckConstraint("CK_Vouchers_Value", "(\"PercentBasisPoints\" BETWEEN 1 AND 10000 AND \"AmountMinor\" IS NULL) OR (\"PercentBasisPoints\" IS NULL AND \"AmountMinor\" > 0)");
                         });
                 });
 
@@ -1249,6 +1465,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<string>("FitOverridesJson")
                         .HasColumnType("TEXT");
 
+                    b.Property<int>("FitterDiscountLimitBasisPoints")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(1000);
+
                     b.Property<string>("KindsLeftOut")
                         .IsRequired()
                         .HasMaxLength(200)
@@ -1295,6 +1516,8 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
 
                     b.ToTable("Shops", null, t =>
                         {
+                            t.HasCheckConstraint("CK_Shops_FitterDiscountLimit", "\"FitterDiscountLimitBasisPoints\" BETWEEN 0 AND 10000");
+
                             t.HasCheckConstraint("CK_Shops_Paper", "\"Paper\" IN ('A4', 'Letter')");
 
                             t.HasCheckConstraint("CK_Shops_ReturnDays", "\"ReturnDays\" >= 0");
@@ -1787,6 +2010,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("FittingId")
                         .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ShopFit.Web.Features.Sales.Voucher", null)
+                        .WithMany()
+                        .HasForeignKey("VoucherId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleLine", b =>
@@ -1800,6 +2028,45 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.HasOne("ShopFit.Web.Features.Sales.Sale", null)
                         .WithMany()
                         .HasForeignKey("SaleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleReceipt", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Papers.Paper", null)
+                        .WithMany()
+                        .HasForeignKey("PaperId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopFit.Web.Features.Sales.Sale", null)
+                        .WithMany()
+                        .HasForeignKey("SaleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleReturn", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Sales.Sale", null)
+                        .WithMany()
+                        .HasForeignKey("SaleId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleReturnLine", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Sales.SaleReturn", null)
+                        .WithMany()
+                        .HasForeignKey("ReturnId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopFit.Web.Features.Sales.SaleLine", null)
+                        .WithMany()
+                        .HasForeignKey("SaleLineId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
