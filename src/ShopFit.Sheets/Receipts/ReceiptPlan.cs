@@ -57,23 +57,33 @@ internal static class ReceiptPlan
         ]);
     }
 
-    private static TableBlock Lines(Receipt receipt, ReceiptText text) => new(
-        [4.2, 2.3, 1.9, 1.2, 2.2],
-        [
+    // The column of discounts is there only where there are any.
+    private static TableBlock Lines(Receipt receipt, ReceiptText text)
+    {
+        var discounted = receipt.Lines.Any(line => line.Discount is not null);
+        return new TableBlock(
+            discounted ? [4.2, 2.3, 1.9, 1.2, 2.2] : [6, 2.3, 1.2, 2.2],
             [
-                new(text.Words["ReceiptWhat"], Bold: true), new(text.Words["ReceiptPrice"], TextAlign.Right, Bold: true), new(text.Words["ReceiptOff"], TextAlign.Right, Bold: true),
-                new(text.Words["ReceiptTax"], TextAlign.Right, Bold: true), new(text.Words["ReceiptAmount"], TextAlign.Right, Bold: true),
+                [
+                    new(text.Words["ReceiptWhat"], Bold: true),
+                    new(text.Words["ReceiptPrice"], TextAlign.Right, Bold: true),
+                    .. Discounted(new TableCell(text.Words["ReceiptOff"], TextAlign.Right, Bold: true)),
+                    new(text.Words["ReceiptTax"], TextAlign.Right, Bold: true),
+                    new(text.Words["ReceiptAmount"], TextAlign.Right, Bold: true),
+                ],
+                .. receipt.Lines.Select(line => (IReadOnlyList<TableCell>)
+                [
+                    new(line.Text),
+                    new(line.Quantity == 1 ? line.UnitPrice : text.Words.Filled("ReceiptQuantity", line.Quantity, line.UnitPrice), TextAlign.Right),
+                    .. Discounted(new TableCell(line.Discount ?? "", TextAlign.Right)),
+                    new(line.TaxRate, TextAlign.Right),
+                    new(line.Total, TextAlign.Right),
+                ]),
             ],
-            .. receipt.Lines.Select(line => (IReadOnlyList<TableCell>)
-            [
-                new(line.Text),
-                new(line.Quantity == 1 ? line.UnitPrice : text.Words.Filled("ReceiptQuantity", line.Quantity, line.UnitPrice), TextAlign.Right),
-                new(line.Discount ?? "", TextAlign.Right),
-                new(line.TaxRate, TextAlign.Right),
-                new(line.Total, TextAlign.Right),
-            ]),
-        ],
-        headed: true);
+            headed: true);
+
+        IEnumerable<TableCell> Discounted(TableCell cell) => discounted ? [cell] : [];
+    }
 
     private static IEnumerable<(Block, double)> Discount(Receipt receipt, ReceiptText text)
     {

@@ -61,7 +61,7 @@ internal sealed record ReceiptFacts
             ServedBy = ServedBy,
             Currency = Currency,
             Lines = [.. Goods.Select(good => new ReceiptLine(
-                good.Text, good.Quantity, Written(good.UnitPriceMinor), good.DiscountMinor == 0 ? null : Written(-good.DiscountMinor), Rate(good.RateBasisPoints), Signed(good.Amount.TotalMinor)))],
+                good.Text, good.Quantity, Written(good.UnitPriceMinor), good.DiscountMinor == 0 ? null : Signed(-good.DiscountMinor), Rate(good.RateBasisPoints), Signed(good.Amount.TotalMinor)))],
             BeforeDiscount = discount == 0 || Kind is not ReceiptKind.Sale ? null : Written(Goods.Sum(good => good.Quantity * good.UnitPriceMinor)),
             DiscountName = Discount switch
             {

@@ -32,6 +32,23 @@ public sealed class BagQueries(ShopContexts contexts, CurrentActor currentActor,
         return sale is null ? null : new TakenBack(sale.Id, ShopTime.Of(shop).Clock(sale.SoldAt), ShopTime.Of(shop).Clock(sale.VoidedAt!.Value), sale.VoidReason);
     }
 
+    /// <summary>What a code that was scanned or typed stands for: the shop's own, or a GTIN; null where nothing has it.</summary>
+    public async Task<FoundThing?> FindAsync(string code, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        var typed = code.Trim();
+        var pattern = typed.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("%", "\\%", StringComparison.Ordinal).Replace("_", "\\_", StringComparison.Ordinal);
+        var item = await db.Items.AsNoTracking().Where(row => row.Code == typed || row.Gtin == typed || EF.Functions.Like(row.Code, pattern, "\\"))
+            .OrderByDescending(row => row.Code == typed).FirstOrDefaultAsync(cancellationToken);
+        return item switch
+        {
+            null => null,
+            { Category: ItemCategories.Shoes } => new FoundThing.Shoes(),
+            { PriceMinor: null } => new FoundThing.WithoutPrice(),
+            _ => new FoundThing.Thing(item.Id),
+        };
+    }
+
     /// <summary>What the bag of a fitting comes to, tax and all, just as selling it would count.</summary>
     public async Task<BagPrice> PriceAsync(SellFittingRequest request, CancellationToken cancellationToken)
     {

@@ -13,5 +13,6 @@ public static class SalesFeature
         .AddScoped<ReturnGoods>()
         .AddScoped<SellFitting>()
         .AddScoped<SellGoods>()
-        .AddScoped<VoidSale>();
+        .AddScoped<VoidSale>()
+        .AddScoped<VoucherQueries>();
 }

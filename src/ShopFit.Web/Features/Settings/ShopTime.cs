@@ -17,5 +17,19 @@ public sealed record ShopTime(TimeZoneInfo Zone)
     /// <summary>The day in words: "12 March 2026".</summary>
     public string Date(DateTimeOffset at) => On(at).ToString("d MMMM yyyy", CultureInfo.CurrentCulture);
 
+    /// <summary>The first moment of a day; where the clocks skip it, the first that there is.</summary>
+    public DateTimeOffset Start(DateOnly day)
+    {
+        var midnight = day.ToDateTime(TimeOnly.MinValue);
+        while (Zone.IsInvalidTime(midnight))
+        {
+            midnight = midnight.AddMinutes(1);
+        }
+
+        // Where the clocks show it twice, the day begins with the first.
+        var offset = Zone.IsAmbiguousTime(midnight) ? Zone.GetAmbiguousTimeOffsets(midnight).Max() : Zone.GetUtcOffset(midnight);
+        return new DateTimeOffset(midnight, offset);
+    }
+
     private DateTimeOffset On(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, Zone);
 }

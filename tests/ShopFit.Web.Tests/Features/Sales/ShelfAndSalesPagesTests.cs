@@ -48,19 +48,6 @@ public sealed class ShelfAndSalesPagesTests : BunitContext, IAsyncLifetime
         Assert.Contains("Not on file", Render<LedgerPage>(parameters => parameters.Add(ledger => ledger.ItemId, Guid.CreateVersion7())).Markup, StringComparison.Ordinal);
 
     [Fact]
-    public async Task Sales_are_listed_with_their_sheet()
-    {
-        var sold = Assert.IsType<SellFittingOutcome.Sold>(await _selling.SellAsync(await _selling.RequestAsync("W-38", extras: [new(_selling.Ribbon.Id, 2)])));
-
-        var page = Render<SalesPage>();
-
-        page.WaitForAssertion(() => Assert.Contains("Tilly Fernsby-Quoin", page.Markup, StringComparison.Ordinal));
-        Assert.Contains("2 × Satin ribbon", page.Markup, StringComparison.Ordinal);
-        Assert.Contains("€99.10", page.Markup, StringComparison.Ordinal);
-        Assert.Equal($"/papers/{sold.PaperId}.pdf", page.Find("tbody a").GetAttribute("href"));
-    }
-
-    [Fact]
     public void The_catalogue_is_searched_as_one_types()
     {
         var page = Render<CataloguePage>();
