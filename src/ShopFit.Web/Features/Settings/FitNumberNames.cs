@@ -16,6 +16,9 @@ public sealed class FitNumberNames(IStringLocalizer<FitNumberWords> words)
     /// <summary>A kind of footwear: "Soft ballet shoes".</summary>
     public string Kind(string kind) => KindNames.Of(kind, words);
 
+    /// <summary>The kind of footwear that a table speaks of; where it speaks of all, pointe.</summary>
+    public static string KindOf(string group) => group.StartsWith(Bands, StringComparison.Ordinal) ? group[Bands.Length..] : Catalogue.FootwearKinds.Pointe;
+
     /// <summary>What kind of table it is, so that tables of one kind stand together.</summary>
     public string Part(string group) => group switch
     {

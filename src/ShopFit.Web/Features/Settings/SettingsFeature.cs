@@ -8,6 +8,7 @@ public static class SettingsFeature
         .AddScoped<ChangeShop>()
         .AddScoped<FitNumberNames>()
         .AddScoped<FitNumbers>()
+        .AddScoped<FitPreview>()
         .AddScoped<SettingNames>()
         .AddScoped<SettingsQueries>();
 }

@@ -146,6 +146,19 @@ public sealed class FitTablePageTests : ManagerPageTest
     }
 
     [Fact]
+    public async Task Asking_what_it_would_change_saves_nothing_and_keeps_what_was_typed()
+    {
+        var page = Open("bands.pointe");
+        Number(page, "Length, weight").Input("4");
+
+        Key(page, "What would it change?").Click();
+
+        page.WaitForAssertion(() => Assert.Equal("That cannot be shown before it is saved.", page.Find(".keys [role=status]").TextContent));
+        Assert.Equal("4", Number(page, "Length, weight").GetAttribute("value"));
+        Assert.Empty((await SeeAsync()).Own);
+    }
+
+    [Fact]
     public void An_address_without_a_table_says_so() =>
         Assert.Contains("There is no table under this address.", Render<FitTablePage>(parameters => parameters.Add(page => page.Group, "boots")).Markup, StringComparison.Ordinal);
 

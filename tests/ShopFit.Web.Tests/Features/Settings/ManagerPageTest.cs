@@ -2,6 +2,7 @@ using AngleSharp.Dom;
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.People;
 using ShopFit.Web.Support;
 
@@ -21,7 +22,7 @@ public abstract class ManagerPageTest : PageTest
     {
         await base.InitializeAsync();
         Services.AddLocalization();
-        Services.AddSettings();
+        Services.AddSettings().AddCatalogue();
         await HasPersonAsync(Shop.Manager.PersonId, "Ines");
         Other = Shop.Manager with { PersonId = Guid.CreateVersion7(), Name = "Bram" };
         await HasPersonAsync(Other.PersonId, "Bram");
