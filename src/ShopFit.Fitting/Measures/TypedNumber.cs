@@ -18,7 +18,7 @@ public static class TypedNumber
     private static readonly double[] VulgarValues =
         [1 / 2.0, 1 / 3.0, 2 / 3.0, 1 / 4.0, 3 / 4.0, 1 / 5.0, 2 / 5.0, 3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0, 3 / 8.0, 5 / 8.0, 7 / 8.0];
 
-    /// <summary>Reads "238.5", "238,5", "½", "5½", "9 7/16" or "7/16", below zero with - or −; false for anything else, never a guess.</summary>
+    /// <summary>Reads "238.5", "238,5", "½", "5½", "9 7/16", "9-7/16" or "7/16", below zero with - or −; false for anything else, never a guess.</summary>
     /// <remarks>White space around the number is left out. A fraction is a proper one, down to sixty-fourths.</remarks>
     public static bool TryRead(string? text, out double value)
     {
@@ -50,9 +50,10 @@ public static class TypedNumber
             return true;
         }
 
-        // "5½", "5 ½" and "9 7/16", but not "97/16", which was tried above.
-        var spaced = char.IsWhiteSpace(rest[0]);
-        var fraction = rest.TrimStart();
+        // "5½", "5 ½", "9 7/16" and "9-7/16", but not "97/16", which was tried above.
+        var dashed = rest[0] is '-' or '–';
+        var spaced = dashed || char.IsWhiteSpace(rest[0]);
+        var fraction = dashed ? rest[1..] : rest.TrimStart();
         if (whole.IsEmpty || !(spaced || IsVulgar(fraction)) || !TryReadFraction(fraction, out var part))
         {
             return false;

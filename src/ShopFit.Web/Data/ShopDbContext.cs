@@ -66,6 +66,8 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
 
     public DbSet<Consent> Consents => Set<Consent>();
 
+    public DbSet<FitterHabits> FitterHabits => Set<FitterHabits>();
+
     public DbSet<FittingRecord> Fittings => Set<FittingRecord>();
 
     public DbSet<FittingReading> FittingReadings => Set<FittingReading>();

@@ -53,5 +53,14 @@ document.addEventListener('focusin', event => {
   if (event.target.matches?.('[data-select-on-focus]')) event.target.select();
 });
 
+// The keypad's tick goes on to the next number, so that both feet are read without a tap between.
+document.addEventListener('keydown', event => {
+  if (event.key !== 'Enter' || event.isComposing || !event.target.matches?.('[data-next-on-enter]')) return;
+  const numbers = [...document.querySelectorAll('[data-next-on-enter]:not(:disabled)')];
+  const next = numbers[numbers.indexOf(event.target) + 1];
+  if (next) next.focus();
+  else event.target.blur();
+});
+
 // Coming back to a page that another tablet may have changed: it looks again by itself.
 addEventListener('focus', () => document.querySelector('[data-refresh]')?.click());

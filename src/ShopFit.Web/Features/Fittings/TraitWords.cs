@@ -17,7 +17,7 @@ internal static class TraitWords
 
     /// <summary>What tape and calliper add.</summary>
     public static IReadOnlyList<Trait> More { get; } =
-        [Trait.HeelToBall, Trait.BallGirth, Trait.ToeBreadth, Trait.HeelBreadth, Trait.ForefootDepth, Trait.ToeSlope, Trait.SecondToeLead, Trait.Squeeze, Trait.PointRange];
+        [Trait.HeelToBall, Trait.BallGirth, Trait.ToeBreadth, Trait.HeelBreadth, Trait.ForefootDepth, Trait.ToeSlope, Trait.SecondToeLead, Trait.Squeeze, Trait.PointRange, Trait.Strength];
 
     /// <summary>The name: "Length".</summary>
     public static string Name(Trait trait, IStringLocalizer<FittingWords> words) => words[trait switch
@@ -89,14 +89,14 @@ internal static class TraitWords
     public static string Said(Reading reading, IStringLocalizer<FittingWords> words) =>
         reading.Unit is ReadingUnit.Word
             ? Choices(reading.Trait)[(int)reading.Value]
-            : words["{0} {1}", reading.Value.ToString("0.##", System.Globalization.CultureInfo.CurrentCulture), Unit(new ReadIn(reading.Unit, reading.System), words)];
+            : words["{0} {1}", ReadIn.Of(reading).ShowTyped(reading.Value), Unit(ReadIn.Of(reading), words)];
 
     /// <summary>What is wrong with a reading, naming the field, the value and what is allowed.</summary>
     public static string Problem(ReadingProblem problem, Trait trait, Side foot, double value, ReadIn readIn, IStringLocalizer<FittingWords> words)
     {
         var (field, unit) = (OfFoot(trait, foot, words), Unit(readIn, words));
         return problem is { Code: ReadingProblemCode.OutOfRange, Lowest: { } lowest, Highest: { } highest }
-            ? words["{0}: {1} {2} is outside what is possible here, {3} to {4}. Nothing was changed.", field, value, unit, Math.Round(lowest, 1), Math.Round(highest, 1)]
+            ? words["{0}: {1} {2} is outside what is possible here, {3} to {4}. Nothing was changed.", field, value, unit, lowest, highest]
             : words["{0}: {1} {2} cannot be used here. Nothing was changed.", field, value, unit];
     }
 }
