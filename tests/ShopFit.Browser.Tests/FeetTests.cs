@@ -61,6 +61,60 @@ public sealed class FeetTests(RunningShop shop) : IClassFixture<RunningShop>
         await Expect(field).ToHaveValueAsync("");
     }
 
+    [Theory]
+    [InlineData(1024, 768)]
+    [InlineData(768, 1024)]
+    public async Task Both_feet_are_read_turned_round_reloaded_and_seen_on_a_second_page(int width, int height)
+    {
+        await using var tablet = await Tablet.TakeAsync();
+        var page = await tablet.OpenAsync(shop, new() { Width = width, Height = height });
+        await page.SignInAsync();
+        var fitting = await page.StartFittingAsync($"Rosamund Thistlewick {width}", years: 13);
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "As they stand" }).ClickAsync();
+        await Expect(page.Locator(".entries input").First).ToHaveAttributeAsync("aria-label", "Length, left foot");
+
+        // One tap, and the keypad's tick goes from field to field.
+        await page.GetByLabel("Length, left foot", new() { Exact = true }).ClickAsync();
+        foreach (var typed in new[] { "231,5", "233", "86", "87.5" })
+        {
+            await page.Keyboard.TypeAsync(typed);
+            await page.Keyboard.PressAsync("Enter");
+        }
+
+        await ReadAreAsync(page, "231.5", "233", "86", "87.5");
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "As I face them" }).ClickAsync();
+        await Expect(page.Locator(".entries input").First).ToHaveAttributeAsync("aria-label", "Length, right foot");
+        await page.GetByLabel("Lengths in").SelectOptionAsync("in");
+        await page.GetByLabel("Ball, right foot", new() { Exact = true }).FillAsync("3-7/16");
+        await page.GetByLabel("Ball, right foot", new() { Exact = true }).PressAsync("Enter");
+        await Expect(page.GetByText("Kept beside the first:")).ToBeVisibleAsync();
+
+        await page.ReloadAsync();
+        await Expect(page.Locator(".entries input").First).ToHaveAttributeAsync("aria-label", "Length, right foot");
+        await Expect(page.GetByLabel("Lengths in")).ToHaveValueAsync("in");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Ball, right foot: 2 readings, show them" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Ball, right foot" })).ToContainTextAsync("3 7/16 in");
+        await page.GetByLabel("Lengths in").SelectOptionAsync("mm");
+
+        var second = await page.Context.NewPageAsync();
+        await second.GotoAsync($"{fitting}/feet");
+        await Expect(second.GetByLabel("Length, left foot", new() { Exact = true })).ToHaveValueAsync("231.5");
+        await Expect(second.Locator(".entries input").First).ToHaveAttributeAsync("aria-label", "Length, right foot");
+        await second.GetByRole(AriaRole.Button, new() { Name = "As they stand" }).ClickAsync();
+        await Expect(second.Locator(".entries input").First).ToHaveAttributeAsync("aria-label", "Length, left foot");
+    }
+
+    private static async Task ReadAreAsync(IPage page, string leftLength, string rightLength, string leftBall, string rightBall)
+    {
+        await Expect(page.GetByLabel("Length, left foot", new() { Exact = true })).ToHaveValueAsync(leftLength);
+        await Expect(page.GetByLabel("Length, right foot", new() { Exact = true })).ToHaveValueAsync(rightLength);
+        await Expect(page.GetByLabel("Ball, left foot", new() { Exact = true })).ToHaveValueAsync(leftBall);
+        await Expect(page.GetByLabel("Ball, right foot", new() { Exact = true })).ToHaveValueAsync(rightBall);
+        await Expect(page.Locator(".number.read")).ToHaveCountAsync(4);
+    }
+
     private static async Task AllIsThereAsync(IPage page)
     {
         await Expect(page.GetByLabel("Length, left foot", new() { Exact = true })).ToHaveValueAsync("231.5");

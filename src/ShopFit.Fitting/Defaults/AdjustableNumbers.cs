@@ -191,6 +191,7 @@ public static partial class AdjustableNumbers
         One("answers", "word-noise", NumberUnit.Times, 0.05, 5, numbers => numbers.Words.NoiseShare, (numbers, value) => numbers with { Words = numbers.Words with { NoiseShare = value } }),
         One("answers", "gross-chance", NumberUnit.Share, 0.0001, 0.3, numbers => numbers.Gross.Chance, (numbers, value) => numbers with { Gross = numbers.Gross with { Chance = value } }),
         One("answers", "gross-factor", NumberUnit.Times, 2, 1000, numbers => numbers.Gross.SdFactor, (numbers, value) => numbers with { Gross = numbers.Gross with { SdFactor = value } }),
+        One("answers", "gross-shared", NumberUnit.Share, 0.0001, 0.3, numbers => numbers.Gross.SharedChance, (numbers, value) => numbers with { Gross = numbers.Gross with { SharedChance = value } }),
         One("answers", "gross-ask-from", NumberUnit.Share, 0.01, 0.99, numbers => numbers.Gross.AskFrom, (numbers, value) => numbers with { Gross = numbers.Gross with { AskFrom = value } }),
     ];
 

@@ -103,6 +103,49 @@ public sealed class NumberFieldTests : BunitContext
         Assert.Equal("237", field.Find("input").GetAttribute("value"));
     }
 
+    [Fact]
+    public void What_was_typed_is_never_written_over_while_it_is_typed()
+    {
+        var field = Open();
+        field.Find("input").Input("23");
+
+        // What the page draws for the first digits may arrive after the next are typed: the field itself has to be bound.
+        field.Find("input").Input("238,5");
+
+        Assert.Equal("238,5", field.Find("input").GetAttribute("value"));
+        field.Find("input").Change("238,5");
+        Assert.Equal([238.5], _saved);
+    }
+
+    [Fact]
+    public void The_key_of_the_readings_stands_beside_the_label_and_not_in_it()
+    {
+        var asked = 0;
+        var field = Open(parameters => parameters.Add(it => it.Text, "237").Add(it => it.Readings, 3).Add(it => it.OnReadings, () => asked++));
+
+        Assert.Empty(field.FindAll("label button"));
+        field.Find("button").Click();
+        Assert.Equal(1, asked);
+        Assert.Equal("Length, left foot: 3 readings, show them", field.Find("button").GetAttribute("aria-label"));
+    }
+
+    [Fact]
+    public void What_was_read_earlier_stands_under_the_field_belongs_to_it_and_can_be_opened()
+    {
+        var field = Open(parameters => parameters.Add(it => it.Earlier, "May 2026: 236"));
+
+        var earlier = field.Find(".earlier");
+        Assert.Equal("May 2026: 236", earlier.TextContent);
+        Assert.Contains(earlier.Id!, field.Find("input").GetAttribute("aria-describedby")!.Split(' '));
+        Assert.Equal("Length, left foot: show what was read earlier", field.Find("button").GetAttribute("aria-label"));
+    }
+
+    [Theory]
+    [InlineData("decimal")]
+    [InlineData("text")]
+    public void The_keypad_is_the_one_that_has_the_signs_of_the_unit(string keypad) =>
+        Assert.Equal(keypad, Open(parameters => parameters.Add(it => it.Keypad, keypad)).Find("input").GetAttribute("inputmode"));
+
     private IRenderedComponent<NumberField> Open(Action<ComponentParameterCollectionBuilder<NumberField>>? more = null) => Render<NumberField>(parameters =>
     {
         parameters

@@ -54,6 +54,30 @@ public sealed class ThreeWordsTests : BunitContext
         Assert.Empty(words.FindAll(".side"));
     }
 
+    [Fact]
+    public void Facing_the_dancer_the_letters_stand_on_the_side_of_their_foot()
+    {
+        var words = Open(left: 2, right: 1);
+        Assert.Equal("L", words.FindAll("button")[2].QuerySelector(".said")!.FirstElementChild!.TextContent);
+        Assert.StartsWith("L", words.FindAll("button")[2].TextContent.Trim(), StringComparison.Ordinal);
+
+        words.Render(parameters => parameters.Add(it => it.Facing, true));
+
+        Assert.EndsWith("L", words.FindAll("button")[2].TextContent.Trim(), StringComparison.Ordinal);
+        Assert.StartsWith("R", words.FindAll("button")[1].TextContent.Trim(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_word_that_was_said_earlier_says_when_without_changing_its_name()
+    {
+        var words = Open(left: null, right: null);
+        words.Render(parameters => parameters.Add(it => it.Earlier, word => word == 1 ? "May 2026" : null));
+
+        Assert.Equal([null, "May 2026", null], words.FindAll("button").Select(key => key.GetAttribute("aria-description")));
+        Assert.Equal("medium", words.FindAll("button")[1].GetAttribute("aria-label"));
+        Assert.Equal("May 2026", words.Find(".earlier").TextContent);
+    }
+
     private IRenderedComponent<ThreeWords> Open(int? left, int? right) => Render<ThreeWords>(parameters => parameters
         .Add(it => it.Label, "Toes, longest to fourth")
         .Add(it => it.Choices, ["square", "medium", "tapered"])

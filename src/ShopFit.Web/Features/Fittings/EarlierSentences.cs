@@ -1,7 +1,6 @@
 using System.Globalization;
 using Microsoft.Extensions.Localization;
 using ShopFit.Fitting.Feet;
-using ShopFit.Fitting.Sentences;
 using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web.Features.Fittings;
@@ -24,25 +23,21 @@ public sealed class EarlierSentences(IStringLocalizer<FeetWords> words)
             : words["{0}: {1}", month, unit.Show(last.Value)!];
     }
 
-    /// <summary>The words of the latest earlier fitting that has some: "May 2026: medium"; null where there are none.</summary>
-    public string? Word(SeenFitting fitting, Trait trait)
+    /// <summary>When a word was said last, and of which foot if not of both: "May 2026", "left, May 2026"; null where the latest earlier words are others.</summary>
+    public string? Word(SeenFitting fitting, Trait trait, int word)
     {
-        var (left, right) = (Latest(fitting, Side.Left, trait), Latest(fitting, Side.Right, trait));
-        if ((left ?? right) is not { } one)
+        var (left, right) = (Latest(fitting, Side.Left, trait, word), Latest(fitting, Side.Right, trait, word));
+        return (left, right) switch
         {
-            return null;
-        }
-
-        string Said(EarlierReading reading) => FitSentences.Word(trait, (int)reading.Value);
-        return left is null ? words["{0}: right {1}", Month(fitting, one.At), Said(one)]
-            : right is null ? words["{0}: left {1}", Month(fitting, one.At), Said(one)]
-            : left.Value == right.Value ? words["{0}: {1}", Month(fitting, Later(left, right)), Said(left)]
-            : words["{0}: left {1}, right {2}", Month(fitting, Later(left, right)), Said(left), Said(right)];
+            (null, null) => null,
+            ({ } both, { } other) => Month(fitting, both > other ? both : other),
+            ({ } one, null) => words["left, {0}", Month(fitting, one)],
+            (null, { } one) => words["right, {0}", Month(fitting, one)],
+        };
     }
 
-    private static DateTimeOffset Later(EarlierReading left, EarlierReading right) => left.At > right.At ? left.At : right.At;
-
-    private static EarlierReading? Latest(SeenFitting fitting, Side foot, Trait trait) => EarlierReading.WordsOf(fitting.Evidence, foot, trait) is [var latest, ..] ? latest : null;
+    private static DateTimeOffset? Latest(SeenFitting fitting, Side foot, Trait trait, int word) =>
+        EarlierReading.WordsOf(fitting.Evidence, foot, trait) is [var latest, ..] && (int)latest.Value == word ? latest.At : null;
 
     // The month is enough, except for the one that is not over.
     private static string Month(SeenFitting fitting, DateTimeOffset at)

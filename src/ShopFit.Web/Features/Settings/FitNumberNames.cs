@@ -83,6 +83,7 @@ public sealed class FitNumberNames(IStringLocalizer<FitNumberWords> words)
         ("answers", "word-noise") => words["How far off a word may be, in spreads of all feet"],
         ("answers", "gross-chance") => words["How often a reading is grossly wrong"],
         ("answers", "gross-factor") => words["How much further off it is then"],
+        ("answers", "gross-shared") => words["How often all readings of one trait are wrong alike"],
         ("answers", "gross-ask-from") => words["Ask for a reading again from this chance on that it is wrong"],
         ("shank-need", "constant") => words["To start with"],
         ("shank-need", "strength") => words["For each point of strength"],

@@ -95,6 +95,22 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 nullable: true);
 
             migrationBuilder.CreateTable(
+                name: "FitterHabits",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Tablet = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    FacesDancer = table.Column<bool>(type: "INTEGER", nullable: false),
+                    LengthsIn = table.Column<string>(type: "TEXT", maxLength: 20, nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_FitterHabits", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "FittingWalks",
                 columns: table => new
                 {
@@ -322,6 +338,12 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 column: "StudioId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_FitterHabits_ShopId_PersonId_Tablet",
+                table: "FitterHabits",
+                columns: new[] { "ShopId", "PersonId", "Tablet" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_FittingWalks_FittingId",
                 table: "FittingWalks",
                 column: "FittingId");
@@ -447,6 +469,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropForeignKey(
                 name: "FK_Sales_Vouchers_VoucherId",
                 table: "Sales");
+
+            migrationBuilder.DropTable(
+                name: "FitterHabits");
 
             migrationBuilder.DropTable(
                 name: "FittingWalks");

@@ -530,6 +530,37 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.ToTable("Guardians");
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Fittings.FitterHabits", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("FacesDancer")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("LengthsIn")
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ShopId", "PersonId", "Tablet")
+                        .IsUnique();
+
+                    b.ToTable("FitterHabits", (string)null);
+                });
+
             modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingChoice", b =>
                 {
                     b.Property<Guid>("Id")
