@@ -29,6 +29,10 @@ public sealed record FormUncertainty
     /// <summary>Scatter of a hand-made pair about its model; one value for both shoes of a pair.</summary>
     public IReadOnlyList<double> PairScatter { get; init; } = [0.7, 0.6, 1.5, 0.6, 0.5, 1.0, 1.0, 0.3];
 
+    /// <summary>A sample is measured once more where it is further from its label than so many SDs of what the label leaves open (cp).</summary>
+    /// <remarks>One good sample in eight is asked again for each part; measuring again is cheap.</remarks>
+    public double SampleAskedAgainFrom { get; init; } = 1.5;
+
     /// <summary>SD of the offset's part that all models of a maker share.</summary>
     public double MakersPart(FormPart part, FormSource source) =>
         source == FormSource.Label ? LabelMakersPart[(int)part] : Row(source)[(int)part] * Math.Sqrt(SharedByMaker);
@@ -37,13 +41,20 @@ public sealed record FormUncertainty
     public double ModelsPart(FormPart part, FormSource source) =>
         source == FormSource.Label ? Label[(int)part] : Row(source)[(int)part] * Math.Sqrt(1 - SharedByMaker);
 
-    /// <summary>SD of one pair about its form on file: both parts of the offset and the scatter.</summary>
-    public double Total(FormPart part, FormSource source)
+    /// <summary>SD of the whole offset: how far the model may be from its form on file, the scatter of its pairs left aside.</summary>
+    public double Offset(FormPart part, FormSource source)
     {
         double maker = MakersPart(part, source);
         double model = ModelsPart(part, source);
+        return Math.Sqrt((maker * maker) + (model * model));
+    }
+
+    /// <summary>SD of one pair about its form on file: both parts of the offset and the scatter.</summary>
+    public double Total(FormPart part, FormSource source)
+    {
+        double offset = Offset(part, source);
         double pair = PairScatter[(int)part];
-        return Math.Sqrt((maker * maker) + (model * model) + (pair * pair));
+        return Math.Sqrt((offset * offset) + (pair * pair));
     }
 
     private IReadOnlyList<double> Row(FormSource source) => source == FormSource.Measured ? Measured : Maker;

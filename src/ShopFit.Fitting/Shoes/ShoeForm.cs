@@ -51,7 +51,20 @@ public enum FormSource
 /// <param name="BoxStep">−1 tapered, 0 plain, +1 square.</param>
 /// <param name="VampStep">−1 short, 0, +1 long.</param>
 /// <param name="ShankPoints">Shank where known, 0 to 10.</param>
-public sealed record SizeLabel(SizeSystem System, double Size, double WidthStep = 0, double BoxStep = 0, double VampStep = 0, double? ShankPoints = null);
+/// <param name="Allowance">mm that the maker's labels run ahead of the foot that fits; null: what the shop's numbers say of the size system.</param>
+public sealed record SizeLabel(
+    SizeSystem System,
+    double Size,
+    double WidthStep = 0,
+    double BoxStep = 0,
+    double VampStep = 0,
+    double? ShankPoints = null,
+    double? Allowance = null);
+
+/// <summary>A part of a form that is known, and how.</summary>
+/// <param name="Value">mm (points for the shank).</param>
+/// <param name="Source">How it is known.</param>
+public readonly record struct KnownPart(double Value, FormSource Source);
 
 /// <summary>The inside of one size of one model: eight numbers and how they are known.</summary>
 /// <remarks>Immutable. A part that nobody measured follows from the label, and is as uncertain as a label.</remarks>
@@ -82,7 +95,7 @@ public sealed class ShoeForm
     /// <exception cref="ArgumentOutOfRangeException">The size lies outside its system.</exception>
     public static ShoeForm FromLabel(SizeLabel label, FitDefaults defaults)
     {
-        double length = label.System.FootLengthOf(label.Size).Value - defaults.Label.AllowanceOf(label.System.Id);
+        double length = label.System.FootLengthOf(label.Size).Value - (label.Allowance ?? defaults.Label.AllowanceOf(label.System.Id));
         double[] values = new double[Parts];
         foreach (var row in defaults.Label.Parts)
         {
@@ -101,17 +114,26 @@ public sealed class ShoeForm
     /// <param name="defaults">The numbers of the shop.</param>
     /// <exception cref="ArgumentException">There are not eight values, or one is not finite.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The size lies outside its system.</exception>
-    public static ShoeForm Of(IReadOnlyList<double?> known, FormSource source, SizeLabel label, FitDefaults defaults)
+    public static ShoeForm Of(IReadOnlyList<double?> known, FormSource source, SizeLabel label, FitDefaults defaults) =>
+        Of([.. known.Select(value => value is { } number ? new KnownPart(number, source) : (KnownPart?)null)], label, defaults);
+
+    /// <summary>A form whose parts are known in different ways; what is missing follows from the label.</summary>
+    /// <param name="known">Eight parts in the order of <see cref="FormPart"/>; null where missing.</param>
+    /// <param name="label">The label.</param>
+    /// <param name="defaults">The numbers of the shop.</param>
+    /// <exception cref="ArgumentException">There are not eight parts, or one is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The size lies outside its system.</exception>
+    public static ShoeForm Of(IReadOnlyList<KnownPart?> known, SizeLabel label, FitDefaults defaults)
     {
-        if (known.Count != Parts || known.Any(value => value is { } number && !double.IsFinite(number)))
+        if (known.Count != Parts || known.Any(part => part is { } there && !double.IsFinite(there.Value)))
         {
             throw new ArgumentException($"A form has {Parts} values, each finite or missing.", nameof(known));
         }
 
         var fromLabel = FromLabel(label, defaults);
         return new ShoeForm(
-            [.. known.Select((value, part) => value ?? fromLabel._values[part])],
-            [.. known.Select(value => value is null ? FormSource.Label : source)]);
+            [.. known.Select((there, part) => there?.Value ?? fromLabel._values[part])],
+            [.. known.Select(there => there?.Source ?? FormSource.Label)]);
     }
 
     /// <summary>The same form with each part changed by so much.</summary>

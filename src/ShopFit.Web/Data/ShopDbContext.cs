@@ -46,11 +46,17 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
 
     public DbSet<ApiKey> ApiKeys => Set<ApiKey>();
 
+    public DbSet<LabelMapping> LabelMappings => Set<LabelMapping>();
+
     public DbSet<Maker> Makers => Set<Maker>();
+
+    public DbSet<MeasuredSample> MeasuredSamples => Set<MeasuredSample>();
 
     public DbSet<ShoeModel> ShoeModels => Set<ShoeModel>();
 
     public DbSet<Item> Items => Set<Item>();
+
+    public DbSet<PriceChange> PriceChanges => Set<PriceChange>();
 
     public DbSet<ShoeSize> ShoeSizes => Set<ShoeSize>();
 

@@ -66,6 +66,12 @@ internal sealed class CatalogueComparison
             return new CatalogueProblem(row.Line, CatalogueColumns.Sku, Say(CatalogueWord.SkuOfOtherGoods, row.Sku, item.Name));
         }
 
+        // On a label and in a scanner a code is a code, however it is written.
+        if (item is null && onFile.CodesWhateverCase[row.Sku].FirstOrDefault() is { } written)
+        {
+            return new CatalogueProblem(row.Line, CatalogueColumns.Sku, Say(CatalogueWord.SkuOnFileByCase, row.Sku, written));
+        }
+
         // A number may move from one code to another when both stand in the file; the file itself has each number once.
         if (row.Gtin is not null && onFile.CodeOfGtin.TryGetValue(row.Gtin, out var holder) && holder != row.Sku && !_skusInFile.Contains(holder))
         {

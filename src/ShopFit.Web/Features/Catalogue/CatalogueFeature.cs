@@ -7,5 +7,16 @@ public static class CatalogueFeature
         .AddSingleton<ShoesInMemory>()
         .AddScoped<CatalogueQueries>()
         .AddScoped<CheckCatalogue>()
-        .AddScoped<ImportCatalogue>();
+        .AddScoped<DescribeModel>()
+        .AddScoped<ImportCatalogue>()
+        .AddScoped<LabelQueries>()
+        .AddScoped<MapLabels>()
+        .AddScoped<MeasureSample>()
+        .AddScoped<ModelQueries>()
+        .AddScoped<SampleQueries>()
+        .AddScoped<SetPrice>()
+        .AddScoped<SizeQueries>()
+        .AddScoped<TakeBackPrice>()
+        .AddScoped<WithdrawLabelMapping>()
+        .AddScoped<WithdrawSample>();
 }

@@ -28,7 +28,7 @@ public sealed class CatalogueFileReader
     private readonly List<CatalogueProblem> _problems = [];
     private readonly List<CatalogueRow> _rows = [];
     private readonly Dictionary<string, int> _columns = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, int> _lineOfSku = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (string Sku, int Line)> _lineOfSku = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, int> _lineOfGtin = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Maker, string Model), (string Kind, int Line)> _kindOfModel = [];
     private readonly CatalogueRules _rules;
@@ -221,9 +221,10 @@ public sealed class CatalogueFileReader
         var form = CatalogueColumns.FormParts.Select(cells.Number).ToArray();
         var gtin = GtinOf(cells);
 
-        if (sku.Length > 0 && !_lineOfSku.TryAdd(sku, cells.Line))
+        if (sku.Length > 0 && !_lineOfSku.TryAdd(sku, (sku, cells.Line)))
         {
-            cells.Refuse(CatalogueColumns.Sku, CatalogueWord.DuplicateSku, sku, _lineOfSku[sku]);
+            var first = _lineOfSku[sku];
+            cells.Refuse(CatalogueColumns.Sku, first.Sku == sku ? CatalogueWord.DuplicateSku : CatalogueWord.DuplicateSkuByCase, sku, first.Line, first.Sku);
         }
 
         if (gtin is not null && !_lineOfGtin.TryAdd(gtin, cells.Line))
@@ -233,10 +234,10 @@ public sealed class CatalogueFileReader
 
         if (maker.Length > 0 && model.Length > 0 && kind.Length > 0
             && !_kindOfModel.TryAdd((maker, model), (kind, cells.Line))
-            && _kindOfModel[(maker, model)] is var first
-            && first.Kind != kind)
+            && _kindOfModel[(maker, model)] is var seen
+            && seen.Kind != kind)
         {
-            cells.Refuse(CatalogueColumns.Kind, CatalogueWord.ModelOfTwoKinds, maker, model, first.Kind, first.Line, kind);
+            cells.Refuse(CatalogueColumns.Kind, CatalogueWord.ModelOfTwoKinds, maker, model, seen.Kind, seen.Line, kind);
         }
 
         return new CatalogueRow

@@ -12,12 +12,16 @@ internal sealed class CatalogueOnFile
         Sizes = sizes;
         Makers = makers;
         Models = models;
+        CodesWhateverCase = items.Keys.ToLookup(code => code, StringComparer.OrdinalIgnoreCase);
         CodeOfGtin = items.Values.Where(item => item.Gtin is not null).GroupBy(item => item.Gtin!, StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => group.First().Code, StringComparer.Ordinal);
     }
 
     /// <summary>Everything that can be sold, by code.</summary>
     public Dictionary<string, Item> Items { get; }
+
+    /// <summary>Codes on file by code, capitals and small letters taken for the same.</summary>
+    public ILookup<string, string> CodesWhateverCase { get; }
 
     public Dictionary<Guid, ShoeSize> Sizes { get; }
 

@@ -49,9 +49,11 @@ public enum CatalogueWord
     OtherCurrency,
     FormWithoutNumbers,
     DuplicateSku,
+    DuplicateSkuByCase,
     DuplicateGtin,
     ModelOfTwoKinds,
     SkuOfOtherGoods,
+    SkuOnFileByCase,
     GtinOnFile,
     ModelOnFileOfOtherKind,
 }

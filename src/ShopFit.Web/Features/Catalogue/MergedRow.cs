@@ -25,7 +25,7 @@ internal sealed record MergedRow(CatalogueRow Row, string ItemName, long? PriceM
         return new MergedRow(
             row,
             SizeLabels.ItemName(row.Maker, row.Model, row.Size, width, option, shankName),
-            columns.Contains(CatalogueColumns.PriceMinor) ? row.PriceMinor : item.PriceMinor,
+            columns.Contains(CatalogueColumns.PriceMinor) ? row.PriceMinor : item.PriceInCatalogue,
             columns.Contains(CatalogueColumns.Gtin) ? row.Gtin : item.Gtin,
             width,
             option,
@@ -40,7 +40,7 @@ internal sealed record MergedRow(CatalogueRow Row, string ItemName, long? PriceM
     /// <param name="modelId">The model of the row; null where it is not on file.</param>
     public bool Changes(Item item, ShoeSize size, Guid? modelId) =>
         size.ModelId != modelId
-        || (item.Name, item.PriceMinor, item.Gtin) != (ItemName, PriceMinor, Gtin)
+        || (item.Name, item.PriceInCatalogue, item.Gtin) != (ItemName, PriceMinor, Gtin)
         || (size.SizeSystem, size.Size, size.Width, size.Option, size.ShankName, size.LeadTimeDays) != (Row.SizeSystem, Row.Size, Width, Option, ShankName, LeadTimeDays)
         || size.Form != Form;
 

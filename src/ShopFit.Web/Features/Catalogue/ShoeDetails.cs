@@ -8,7 +8,14 @@ public sealed record ShoeDetails
     /// <summary>Key of the size, which is the key of its item.</summary>
     public required Guid SizeId { get; init; }
 
+    public required Guid ModelId { get; init; }
+
+    public required Guid MakerId { get; init; }
+
     public required string Sku { get; init; }
+
+    /// <summary>The digits under its barcode, where they are known.</summary>
+    public required string? Gtin { get; init; }
 
     public required string Maker { get; init; }
 

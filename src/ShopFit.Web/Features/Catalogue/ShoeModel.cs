@@ -37,6 +37,13 @@ public sealed class ShoeModel : IShopRow
     /// <summary>Says how it is made: "paste", "moulded" or "soft".</summary>
     public void MadeOf(string construction) => Construction = construction;
 
+    /// <summary>Says how it is made and whether it still is; null where nobody knows how.</summary>
+    public void Describe(string? construction, bool discontinued)
+    {
+        Construction = construction;
+        Discontinued = discontinued;
+    }
+
     /// <summary>The maker makes it no longer; what stands on the shelf can still be sold.</summary>
     public void Discontinue() => Discontinued = true;
 }

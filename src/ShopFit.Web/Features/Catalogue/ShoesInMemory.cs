@@ -1,9 +1,7 @@
 using System.Collections.Concurrent;
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Fitting.Defaults;
-using ShopFit.Fitting.Measures;
 using ShopFit.Fitting.Scoring;
-using ShopFit.Fitting.Shoes;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Settings;
 
@@ -46,18 +44,22 @@ public sealed class ShoesInMemory
             orderby place.Code
             select new { level.ItemId, place.Code, Free = level.OnHand - level.Reserved }).ToListAsync(cancellationToken);
         var placesOf = places.ToLookup(place => place.ItemId, place => new PairsAtPlace(place.Code, place.Free));
+        var forms = await FormsOnFile.ReadAsync(db, numbers, cancellationToken);
         var rows = await (
             from size in db.ShoeSizes.AsNoTracking()
             join item in db.Items.AsNoTracking() on size.Id equals item.Id
             join model in db.ShoeModels.AsNoTracking() on size.ModelId equals model.Id
             join maker in db.Makers.AsNoTracking() on model.MakerId equals maker.Id
             orderby item.Code
-            select new { Size = size, item.Code, item.PriceMinor, Model = model, Maker = maker.Name }).ToListAsync(cancellationToken);
+            select new { Size = size, item.Code, item.PriceMinor, item.Gtin, Model = model, Maker = maker.Name }).ToListAsync(cancellationToken);
 
         return new ShoesOnFile(version, fitOverridesJson, numbers, [.. rows.Select(row => new ShoeDetails
         {
             SizeId = row.Size.Id,
+            ModelId = row.Model.Id,
+            MakerId = row.Model.MakerId,
             Sku = row.Code,
+            Gtin = row.Gtin,
             Maker = row.Maker,
             Model = row.Model.Name,
             Kind = row.Model.Kind,
@@ -72,24 +74,7 @@ public sealed class ShoesInMemory
             LeadTimeDays = row.Size.LeadTimeDays,
             Places = [.. placesOf[row.Size.Id]],
             // By names, not by keys of rows: the same catalogue gives the same answer in any database.
-            OnFile = new ShoeOnFile(row.Code, row.Maker, $"{row.Maker}\n{row.Model.Name}", FormOf(row.Size, numbers), placesOf[row.Size.Id].Any()),
+            OnFile = new ShoeOnFile(row.Code, row.Maker, $"{row.Maker}\n{row.Model.Name}", forms.Of(row.Model.MakerId, row.Size).Form, placesOf[row.Size.Id].Any()),
         })]);
-    }
-
-    private static ShoeForm FormOf(ShoeSize size, FitDefaults numbers)
-    {
-        var form = size.Form;
-        var source = form.Source switch
-        {
-            "measured" => FormSource.Measured,
-            "maker" => FormSource.Maker,
-            _ => FormSource.Label,
-        };
-        var system = SizeSystem.Find(size.SizeSystem) ?? throw new InvalidOperationException($"Size {size.Id} is of an unknown size system.");
-        return ShoeForm.Of(
-            [form.LengthMm, form.BoxBreadthMm, form.BallGirthMm, form.HeelBreadthMm, form.CrownDepthMm, form.ToeSlopeMm, form.VampMm, form.ShankPoints],
-            source,
-            new SizeLabel(system, size.Size, form.WidthStep, form.BoxStep, form.VampStep, form.ShankPoints),
-            numbers);
     }
 }

@@ -9,6 +9,7 @@ public sealed class ShoesOnFile
     private readonly Dictionary<string, IReadOnlyList<ShoeOnFile>> _byKind;
     private readonly Dictionary<string, ShoeDetails> _bySku;
     private readonly Dictionary<Guid, ShoeDetails> _bySize;
+    private readonly Lazy<CatalogueIndex> _index;
 
     internal ShoesOnFile(long version, string? fitOverridesJson, FitDefaults numbers, IReadOnlyList<ShoeDetails> shoes)
     {
@@ -17,6 +18,7 @@ public sealed class ShoesOnFile
         Numbers = numbers;
         _bySku = shoes.ToDictionary(shoe => shoe.Sku, StringComparer.Ordinal);
         _bySize = shoes.ToDictionary(shoe => shoe.SizeId);
+        _index = new Lazy<CatalogueIndex>(() => new CatalogueIndex(shoes));
 
         // A model that is made no longer can be fitted while a pair of it stands here.
         _byKind = shoes.Where(shoe => !shoe.Discontinued || shoe.OnShelf > 0)
@@ -26,6 +28,9 @@ public sealed class ShoesOnFile
 
     /// <summary>The fit numbers by which their forms were worked out.</summary>
     public FitDefaults Numbers { get; }
+
+    /// <summary>All of them, to be searched.</summary>
+    internal CatalogueIndex Index => _index.Value;
 
     internal long Version { get; }
 

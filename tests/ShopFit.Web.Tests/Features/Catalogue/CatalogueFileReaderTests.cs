@@ -128,6 +128,7 @@ public class CatalogueFileReaderTests
     [InlineData("A2,Aldergate,Wren,pointe,eu,58", "size", "There is no size 58 in eu: it runs from 16 to 50.")]
     [InlineData("A2,Aldergate,Wren,pointe,eu,38½", "size", "“38½” is not a number.")]
     [InlineData("A1,Aldergate,Wren,pointe,eu,39", "sku", "The code “A1” is already on line 2.")]
+    [InlineData("a1,Aldergate,Wren,pointe,eu,39", "sku", "The code “a1” is “A1” of line 2 but for its capitals.")]
     [InlineData("A2,Aldergate,Wren,jazz,eu,39", "kind", "Aldergate Wren is “pointe” on line 2 and “jazz” here.")]
     [InlineData("A2,Aldergate,Wren,pointe", null, "The line has 4 cells, the first line has 6.")]
     [InlineData("A2,Alder, gate,Wren,pointe,eu,38", null, "The line has 7 cells, the first line has 6.")]

@@ -55,6 +55,41 @@ public sealed class ImportCatalogueTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_code_that_differs_from_one_on_file_only_in_its_capitals_is_refused()
+    {
+        await ImportAsync($"{Header}\n{Wren38}\n");
+
+        var refused = Assert.IsType<ImportOutcome.Refused>(await ImportAsync($"{Header}\n{Wren38.Replace("A1", "a1", StringComparison.Ordinal)}\n"));
+
+        Assert.Contains("The code “a1” is “A1” on file but for its capitals.", Assert.Single(refused.Report.Problems).Sentence, StringComparison.Ordinal);
+        await using var db = _shop.CreateDbContext();
+        Assert.Equal(1, await db.Items.CountAsync(Stop));
+    }
+
+    [Fact]
+    public async Task A_price_set_by_hand_stays_until_a_file_gives_a_new_one()
+    {
+        await ImportAsync($"{Header}\n{Wren38}\n");
+        await using (var db = _shop.CreateDbContext())
+        {
+            var id = (await db.Items.SingleAsync(Stop)).Id;
+            Assert.Equal(new SetPriceOutcome.Priced(1), await new SetPrice(_shop.Writes, _shop.Clock).RunAsync(_shop.Manager, Guid.CreateVersion7(), id, 9900, Stop));
+        }
+
+        Assert.Equal(new ImportOutcome.Imported(0, 0, Unchanged: 1, 0), await ImportAsync($"{Header}\n{Wren38}\n"));
+        Assert.Equal(9900, await PriceAsync());
+
+        Assert.Equal(new ImportOutcome.Imported(0, Changed: 1, 0, 0), await ImportAsync($"{Header}\n{Wren38.Replace("8950", "9250", StringComparison.Ordinal)}\n"));
+        Assert.Equal(9250, await PriceAsync());
+
+        async Task<long?> PriceAsync()
+        {
+            await using var db = _shop.CreateDbContext();
+            return (await db.Items.SingleAsync(Stop)).PriceMinor;
+        }
+    }
+
+    [Fact]
     public async Task What_a_newer_file_says_is_taken_over_and_stock_is_left_alone()
     {
         await ImportAsync($"{Header}\n{Wren38}\n{Wren39}\n");
