@@ -104,6 +104,7 @@ public static partial class AdjustableNumbers
         }
 
         yield return One("makers", "shared", NumberUnit.Share, 0, 1, numbers => numbers.FormSds.SharedByMaker, (numbers, value) => numbers with { FormSds = numbers.FormSds with { SharedByMaker = value } });
+        yield return One("samples", "asked-again", NumberUnit.Times, 0.5, 5, numbers => numbers.FormSds.SampleAskedAgainFrom, (numbers, value) => numbers with { FormSds = numbers.FormSds with { SampleAskedAgainFrom = value } });
     }
 
     private static IEnumerable<AdjustableNumber> OfLabels()

@@ -23,7 +23,7 @@ public sealed class LabelQueries(ShopContexts contexts)
         }
 
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
-        var numbers = FitNumbers.Over(FitDefaults.Standard, shop.FitOverridesJson);
+        var numbers = FitNumbers.Over(shop.FitOverridesJson).Numbers;
         var sizes = await SizesAsync(db, makerId, cancellationToken);
         var mappings = await db.LabelMappings.AsNoTracking().Where(row => row.MakerId == makerId).ToListAsync(cancellationToken);
         var names = await ModelQueries.NamesAsync(db, mappings.Select(mapping => mapping.PersonId), cancellationToken);
@@ -46,7 +46,7 @@ public sealed class LabelQueries(ShopContexts contexts)
     {
         await using var db = await contexts.OpenAsync(cancellationToken);
         var overrides = await db.Shops.Where(row => row.Id == db.ShopId).Select(row => row.FitOverridesJson).SingleAsync(cancellationToken);
-        var now = await FormsOnFile.ReadAsync(db, FitNumbers.Over(FitDefaults.Standard, overrides), cancellationToken);
+        var now = await FormsOnFile.ReadAsync(db, FitNumbers.Over(overrides).Numbers, cancellationToken);
         var then = now.With(makerId, meanings);
         var sizes = await SizesAsync(db, makerId, cancellationToken);
         var forms = sizes.Select(size => (Now: now.Of(makerId, size).Form, Then: then.Of(makerId, size).Form)).ToList();

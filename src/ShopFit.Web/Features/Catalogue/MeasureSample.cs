@@ -40,7 +40,7 @@ public sealed class MeasureSample(ShopWrites writes, TimeProvider clock)
             }
 
             var makerId = await db.ShoeModels.Where(model => model.Id == size.ModelId).Select(model => model.MakerId).SingleAsync(ct);
-            var numbers = FitNumbers.Over(FitDefaults.Standard, shop.FitOverridesJson);
+            var numbers = FitNumbers.Over(shop.FitOverridesJson).Numbers;
             var forms = await FormsOnFile.ReadAsync(db, numbers, ct);
             if (!request.MeasuredTwice && Doubts(request.Parts, forms.LabelOf(makerId, size), numbers) is { Count: > 0 } doubts)
             {

@@ -29,7 +29,7 @@ public sealed class SampleQueries(ShopContexts contexts, ShoesInMemory shoes, Ti
         await using var db = await contexts.OpenAsync(cancellationToken);
         var onFile = await shoes.SeeAsync(db, cancellationToken);
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
-        var numbers = FitNumbers.Over(FitDefaults.Standard, shop.FitOverridesJson);
+        var numbers = FitNumbers.Over(shop.FitOverridesJson).Numbers;
         if (onFile.Find(sizeId) is not { } measured || parts.All(part => part is null))
         {
             return new GradedPreview([], []);

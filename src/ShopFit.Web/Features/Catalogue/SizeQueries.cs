@@ -23,7 +23,7 @@ public sealed class SizeQueries(ShopContexts contexts, ShoesInMemory shoes, Time
         }
 
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
-        var numbers = FitNumbers.Over(FitDefaults.Standard, shop.FitOverridesJson);
+        var numbers = FitNumbers.Over(shop.FitOverridesJson).Numbers;
         var size = await db.ShoeSizes.AsNoTracking().SingleAsync(row => row.Id == sizeId, cancellationToken);
         var form = (await FormsOnFile.ReadAsync(db, numbers, cancellationToken)).Of(shoe.MakerId, size);
         var ofModel = onFile.Index.OfModel(shoe.ModelId);

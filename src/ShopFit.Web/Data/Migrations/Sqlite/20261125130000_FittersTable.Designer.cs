@@ -224,6 +224,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<long?>("CataloguePriceMinor")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Category")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -250,6 +253,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<long?>("PriceMinor")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("PricedByHand")
+                        .HasColumnType("INTEGER");
+
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
@@ -271,6 +277,44 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         });
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Catalogue.LabelMapping", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("MakerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MappedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("MeaningsJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MakerId");
+
+                    b.HasIndex("ShopId", "MakerId");
+
+                    b.ToTable("LabelMappings");
+                });
+
             modelBuilder.Entity("ShopFit.Web.Features.Catalogue.Maker", b =>
                 {
                     b.Property<Guid>("Id")
@@ -290,6 +334,122 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .IsUnique();
 
                     b.ToTable("Makers");
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Catalogue.MeasuredSample", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("BallGirthMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("BoxBreadthMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("CrownDepthMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<DateTime>("EnteredAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("HeelBreadthMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("LengthMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("MeasuredBy")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("MeasuredOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ModelId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("ShankPoints")
+                        .HasColumnType("REAL");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SizeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("ToeSlopeMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("VampMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ModelId");
+
+                    b.HasIndex("SizeId");
+
+                    b.HasIndex("ShopId", "ModelId");
+
+                    b.ToTable("MeasuredSamples");
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Catalogue.PriceChange", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CommandId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("FromMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("ItemId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ToMinor")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ItemId");
+
+                    b.HasIndex("ShopId", "CommandId");
+
+                    b.HasIndex("ShopId", "ItemId");
+
+                    b.ToTable("PriceChanges");
                 });
 
             modelBuilder.Entity("ShopFit.Web.Features.Catalogue.ShoeModel", b =>
@@ -1883,6 +2043,39 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("UserId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Catalogue.LabelMapping", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Catalogue.Maker", null)
+                        .WithMany()
+                        .HasForeignKey("MakerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Catalogue.MeasuredSample", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Catalogue.ShoeModel", null)
+                        .WithMany()
+                        .HasForeignKey("ModelId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopFit.Web.Features.Catalogue.ShoeSize", null)
+                        .WithMany()
+                        .HasForeignKey("SizeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Catalogue.PriceChange", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Catalogue.Item", null)
+                        .WithMany()
+                        .HasForeignKey("ItemId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

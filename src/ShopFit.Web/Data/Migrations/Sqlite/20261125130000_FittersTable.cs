@@ -68,6 +68,19 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 nullable: false,
                 defaultValue: 0);
 
+            migrationBuilder.AddColumn<long>(
+                name: "CataloguePriceMinor",
+                table: "Items",
+                type: "INTEGER",
+                nullable: true);
+
+            migrationBuilder.AddColumn<bool>(
+                name: "PricedByHand",
+                table: "Items",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: false);
+
             migrationBuilder.AddColumn<int>(
                 name: "TimesReopened",
                 table: "Fittings",
@@ -130,6 +143,96 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         name: "FK_FittingWalks_Fittings_FittingId",
                         column: x => x.FittingId,
                         principalTable: "Fittings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "LabelMappings",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    MakerId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    MeaningsJson = table.Column<string>(type: "TEXT", nullable: false),
+                    MappedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Tablet = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_LabelMappings", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_LabelMappings_Makers_MakerId",
+                        column: x => x.MakerId,
+                        principalTable: "Makers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "MeasuredSamples",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ModelId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    SizeId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    MeasuredOn = table.Column<DateOnly>(type: "TEXT", nullable: false),
+                    MeasuredBy = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    LengthMm = table.Column<double>(type: "REAL", nullable: true),
+                    BoxBreadthMm = table.Column<double>(type: "REAL", nullable: true),
+                    BallGirthMm = table.Column<double>(type: "REAL", nullable: true),
+                    HeelBreadthMm = table.Column<double>(type: "REAL", nullable: true),
+                    CrownDepthMm = table.Column<double>(type: "REAL", nullable: true),
+                    ToeSlopeMm = table.Column<double>(type: "REAL", nullable: true),
+                    VampMm = table.Column<double>(type: "REAL", nullable: true),
+                    ShankPoints = table.Column<double>(type: "REAL", nullable: true),
+                    EnteredAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Tablet = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_MeasuredSamples", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_MeasuredSamples_ShoeModels_ModelId",
+                        column: x => x.ModelId,
+                        principalTable: "ShoeModels",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_MeasuredSamples_ShoeSizes_SizeId",
+                        column: x => x.SizeId,
+                        principalTable: "ShoeSizes",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "PriceChanges",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ItemId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    CommandId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    FromMinor = table.Column<long>(type: "INTEGER", nullable: true),
+                    ToMinor = table.Column<long>(type: "INTEGER", nullable: false),
+                    ChangedAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Tablet = table.Column<string>(type: "TEXT", maxLength: 100, nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PriceChanges", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_PriceChanges_Items_ItemId",
+                        column: x => x.ItemId,
+                        principalTable: "Items",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Restrict);
                 });
@@ -354,6 +457,46 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 columns: new[] { "ShopId", "FittingId", "WalkedAt" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_LabelMappings_MakerId",
+                table: "LabelMappings",
+                column: "MakerId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_LabelMappings_ShopId_MakerId",
+                table: "LabelMappings",
+                columns: new[] { "ShopId", "MakerId" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MeasuredSamples_ModelId",
+                table: "MeasuredSamples",
+                column: "ModelId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MeasuredSamples_ShopId_ModelId",
+                table: "MeasuredSamples",
+                columns: new[] { "ShopId", "ModelId" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_MeasuredSamples_SizeId",
+                table: "MeasuredSamples",
+                column: "SizeId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PriceChanges_ItemId",
+                table: "PriceChanges",
+                column: "ItemId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PriceChanges_ShopId_CommandId",
+                table: "PriceChanges",
+                columns: new[] { "ShopId", "CommandId" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PriceChanges_ShopId_ItemId",
+                table: "PriceChanges",
+                columns: new[] { "ShopId", "ItemId" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_SaleReceipts_PaperId",
                 table: "SaleReceipts",
                 column: "PaperId");
@@ -477,6 +620,15 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 name: "FittingWalks");
 
             migrationBuilder.DropTable(
+                name: "LabelMappings");
+
+            migrationBuilder.DropTable(
+                name: "MeasuredSamples");
+
+            migrationBuilder.DropTable(
+                name: "PriceChanges");
+
+            migrationBuilder.DropTable(
                 name: "SaleReceipts");
 
             migrationBuilder.DropTable(
@@ -544,6 +696,14 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "ReturnedQuantity",
                 table: "SaleLines");
+
+            migrationBuilder.DropColumn(
+                name: "CataloguePriceMinor",
+                table: "Items");
+
+            migrationBuilder.DropColumn(
+                name: "PricedByHand",
+                table: "Items");
 
             migrationBuilder.DropColumn(
                 name: "TimesReopened",
