@@ -71,6 +71,17 @@ public sealed class SaleQueries(ShopContexts contexts, TimeProvider clock)
         };
     }
 
+    /// <summary>The sale that ended a fitting and stands, with its receipt; null where there is none, or it was made before there were receipts.</summary>
+    public async Task<SoldAtFitting?> AtFittingAsync(Guid fittingId, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        return await (
+            from sale in db.Sales
+            join receipt in db.SaleReceipts on sale.Id equals receipt.SaleId
+            where sale.FittingId == fittingId && sale.VoidedAt == null && receipt.Kind == ReceiptKinds.Sale
+            select new SoldAtFitting(sale.Id, receipt.PaperId)).SingleOrDefaultAsync(cancellationToken);
+    }
+
     private static IQueryable<Sale> Find(ShopDbContext db, string search)
     {
         var sales = db.Sales.AsNoTracking();

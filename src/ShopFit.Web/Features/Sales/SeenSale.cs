@@ -54,6 +54,11 @@ public sealed record SaleRow
     public required Money GivenBack { get; init; }
 }
 
+/// <summary>The sale that ended a fitting.</summary>
+/// <param name="SaleId">The sale.</param>
+/// <param name="PaperId">Its receipt.</param>
+public sealed record SoldAtFitting(Guid SaleId, Guid PaperId);
+
 /// <summary>So many of something.</summary>
 public sealed record SoldThing(int Quantity, string Text);
 

@@ -1,9 +1,9 @@
 using System.Diagnostics;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Fittings;
+using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Support;
 
 namespace ShopFit.Web.Features.Demo;

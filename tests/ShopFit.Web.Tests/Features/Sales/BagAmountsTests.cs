@@ -1,4 +1,6 @@
 using CsCheck;
+using ShopFit.Sheets.Receipts;
+using ShopFit.Web.Features.Papers;
 
 namespace ShopFit.Web.Features.Sales;
 
@@ -73,6 +75,35 @@ public sealed class BagAmountsTests
         },
         iter: 3_000);
 
+    // ISO 4217: the yen has no decimals, the euro two, the Kuwaiti dinar three.
+    [Fact]
+    public void What_is_written_on_a_receipt_adds_up_in_currencies_of_0_2_and_3_digits_and_a_void_mirrors_it() => Gen.Select(Cases, Gen.OneOf(Gen.Const("JPY"), Gen.Const("EUR"), Gen.Const("KWD"))).Sample(
+        (one, currency) =>
+        {
+            var goods = one.Goods.Zip(BagAmounts.Of(one.Goods, one.Discount, one.Inside), (good, amount) =>
+                new ReceiptGood("Thing", "thing", good.Quantity, good.UnitPriceMinor, amount.DiscountMinor, good.RateBasisPoints, amount.Line)).ToList();
+            var facts = new ReceiptFacts
+            {
+                Shop = Settings.Shop.Of(Guid.CreateVersion7(), "Shop"),
+                Dancer = null,
+                ServedBy = "Orla",
+                At = new DateTimeOffset(2026, 3, 14, 15, 9, 0, TimeSpan.Zero),
+                Kind = ReceiptKind.Sale,
+                Number = "2026-000001",
+                Currency = currency,
+                PricesIncludeTax = one.Inside,
+                Goods = goods,
+            };
+            var (sale, mirrored) = (facts.Write(), (facts with { Kind = ReceiptKind.Void }).Write());
+
+            Assert.Equal(sale.Lines.Sum(line => Read(line.Total)), Read(sale.Total));
+            Assert.Equal(sale.Taxes.Sum(tax => Read(tax.Gross)), Read(sale.Total));
+            Assert.All(sale.Taxes, tax => Assert.Equal(Read(tax.Gross), Read(tax.Net) + Read(tax.Tax)));
+            Assert.Equal(sale.Lines.Select(line => -Read(line.Total)), mirrored.Lines.Select(line => Read(line.Total)));
+            Assert.Equal(-Read(sale.Total), Read(mirrored.Total));
+        },
+        iter: 1_000);
+
     // Hamilton's method on the example that textbooks of apportionment use: 100 over 5.5 : 2.5 : 2 of 10 seats would be 55, 25, 20.
     [Theory]
     [InlineData(new long[] { 550, 250, 200 }, 100, new long[] { 55, 25, 20 })]
@@ -105,4 +136,7 @@ public sealed class BagAmountsTests
     [InlineData("99999999999", "EUR", false, 0)]
     public void Amounts_are_typed_with_as_many_decimals_as_the_currency_has(string typed, string currency, bool good, long minor) =>
         Assert.Equal((good, minor), (TypedMoney.TryRead(typed, currency, out var read), read));
+
+    private static decimal Read(string written) =>
+        decimal.Parse(string.Concat(written.Where(sign => char.IsAsciiDigit(sign) || sign is '.' or '-')), System.Globalization.CultureInfo.InvariantCulture);
 }
