@@ -13,6 +13,7 @@ using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Sales;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Shelf;
+using ShopFit.Web.Features.Studios;
 using ShopFit.Web.Shared;
 
 namespace ShopFit.Web;
@@ -34,6 +35,7 @@ public static class ShopSite
         .AddDemo()
         .AddSettings()
         .AddDancers()
+        .AddStudios()
         .AddFittings();
 
     /// <summary>The web site of one shop, ready to be started. Starting it brings the database up to date first.</summary>

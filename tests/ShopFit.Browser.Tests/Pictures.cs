@@ -19,6 +19,7 @@ public sealed class Pictures(RunningShop shop) : IClassFixture<RunningShop>
         await page.GotoAsync("/dancers");
         await page.GetByRole(AriaRole.Link, new() { Name = "Tilly Fernsby-Quoin" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "fitting" }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Measure the feet" }).ClickAsync();
         await page.WaitForURLAsync(url => url.EndsWith("/feet", StringComparison.Ordinal));
         await page.ReadAsync("Length, left foot", "238.5");
         await page.ReadAsync("Length, right foot", "237");

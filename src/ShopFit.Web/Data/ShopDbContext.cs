@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.DataProtection.EntityFrameworkCore;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore;
+using ShopFit.Web.Features.Arrival;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Features.Fittings;
@@ -71,6 +72,8 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
     public DbSet<Dancer> Dancers => Set<Dancer>();
 
     public DbSet<Consent> Consents => Set<Consent>();
+
+    public DbSet<ArrivalAnswer> ArrivalAnswers => Set<ArrivalAnswer>();
 
     public DbSet<FitterHabits> FitterHabits => Set<FitterHabits>();
 

@@ -7,6 +7,8 @@ namespace ShopFit.Browser.Support;
 /// <summary>What a fitter does on her tablet, in the words of the screen.</summary>
 internal static class Fitter
 {
+    private static readonly Regex ArrivalStation = new("/fittings/[0-9a-f-]{36}/arrival$", RegexOptions.None, TimeSpan.FromSeconds(1));
+
     private static readonly Regex FeetStation = new("/fittings/[0-9a-f-]{36}/feet$", RegexOptions.None, TimeSpan.FromSeconds(1));
 
     public static Task SignInAsync(this IPage page) => page.SignInAsync("fitter", "satin-and-thread");
@@ -37,6 +39,8 @@ internal static class Fitter
         await page.GetByRole(AriaRole.Button, new() { Name = "Put on file" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = name })).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Start a fitting" }).ClickAsync();
+        await Expect(page).ToHaveURLAsync(ArrivalStation);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Measure the feet" }).ClickAsync();
         await Expect(page).ToHaveURLAsync(FeetStation);
         return page.Url[..page.Url.LastIndexOf('/')];
     }

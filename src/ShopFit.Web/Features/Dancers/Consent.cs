@@ -26,11 +26,19 @@ public sealed class Consent : IShopRow
     /// <summary>Who heard it.</summary>
     public Guid PersonId { get; private set; }
 
+    public DateTimeOffset? WithdrawnAt { get; private set; }
+
     public static Consent Of(Guid id, Actor actor, Guid dancerId, string givenBy, DateTimeOffset givenAt)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(givenBy);
         return new Consent { Id = id, ShopId = actor.ShopId, DancerId = dancerId, GivenBy = givenBy, GivenAt = givenAt, PersonId = actor.PersonId };
     }
+
+    /// <summary>Whoever gave it takes it back; the row stays.</summary>
+    public void Withdraw(DateTimeOffset at) => WithdrawnAt ??= at;
+
+    /// <summary>Lets it hold again, as if it had never been taken back.</summary>
+    public void Restore() => WithdrawnAt = null;
 }
 
 internal sealed class ConsentConfiguration : IEntityTypeConfiguration<Consent>

@@ -1,32 +1,20 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Settings;
+using ShopFit.Web.Shared;
 
 namespace ShopFit.Web.Features.Dancers;
 
 /// <summary>Dancers as the pages show them. Reads only.</summary>
-public sealed class DancerQueries(ShopContexts contexts, TimeProvider clock)
+public sealed class DancerQueries(ShopContexts contexts, DancersInMemory inMemory, TimeProvider clock)
 {
-    /// <summary>Dancers whose name, usual name or studio holds every word of the search, by name.</summary>
+    /// <summary>Dancers that are like what was typed, by name, usual name, guardian or studio, the likest first; all by name where nothing was typed.</summary>
     public async Task<IReadOnlyList<DancerRow>> FindAsync(string? search, int count, CancellationToken cancellationToken)
     {
         await using var db = await contexts.OpenAsync(cancellationToken);
-        var today = await TodayAsync(db, cancellationToken);
-        var dancers =
-            from dancer in db.Dancers.AsNoTracking()
-            join studio in db.Studios on dancer.StudioId equals studio.Id into studios
-            from studio in studios.DefaultIfEmpty()
-            select new { dancer.Id, dancer.Name, dancer.KnownAs, Studio = studio == null ? "" : studio.Name, dancer.BirthDate };
-        foreach (var word in (search ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
-        {
-            var pattern = $"%{word.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("%", "\\%", StringComparison.Ordinal).Replace("_", "\\_", StringComparison.Ordinal)}%";
-            dancers = dancers.Where(row =>
-                EF.Functions.Like(row.Name, pattern, "\\") || EF.Functions.Like(row.KnownAs, pattern, "\\") || EF.Functions.Like(row.Studio, pattern, "\\"));
-        }
-
-        var rows = await dancers.OrderBy(row => row.Name).ThenBy(row => row.Id).Take(count)
-            .ToListAsync(cancellationToken);
-        return [.. rows.Select(row => new DancerRow(row.Id, row.Name, row.KnownAs, row.Studio, WholeYears(row.BirthDate, today)))];
+        var today = (await TimeAsync(db, cancellationToken)).Day(clock.GetUtcNow());
+        var index = await inMemory.SeeAsync(db, cancellationToken);
+        return [.. index.Find(search, count).Select(row => new DancerRow(row.Id, row.Name, row.KnownAs, row.Studio, WholeYears(row.BirthDate, today), row.Guardian))];
     }
 
     /// <summary>One dancer; null where there is none.</summary>
@@ -39,39 +27,112 @@ public sealed class DancerQueries(ShopContexts contexts, TimeProvider clock)
             return null;
         }
 
-        var today = await TodayAsync(db, cancellationToken);
+        var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
+        var time = ShopTime.Of(shop);
+        var today = time.Day(clock.GetUtcNow());
         var guardian = dancer.GuardianId is null ? null : await db.Guardians.AsNoTracking().SingleOrDefaultAsync(row => row.Id == dancer.GuardianId, cancellationToken);
-        var studio = await db.Studios.Where(row => row.Id == dancer.StudioId).Select(row => row.Name).SingleOrDefaultAsync(cancellationToken);
-        return new SeenDancer(
-            dancer.Id,
-            dancer.Name,
-            dancer.KnownAs,
-            dancer.BirthDate,
-            WholeYears(dancer.BirthDate, today),
-            RegisterDancer.IsMinor(dancer.BirthDate, today),
-            studio ?? "",
-            dancer.Teacher,
-            guardian?.Name ?? "",
-            guardian?.Contact ?? "",
-            await db.Consents.AnyAsync(row => row.DancerId == dancerId, cancellationToken));
+        var studio = dancer.StudioId is null ? null : await db.Studios.AsNoTracking().SingleOrDefaultAsync(row => row.Id == dancer.StudioId, cancellationToken);
+        var consentAt = await db.Consents
+            .Where(row => row.DancerId == dancerId && row.WithdrawnAt == null)
+            .MaxAsync(row => (DateTimeOffset?)row.GivenAt, cancellationToken);
+        return new SeenDancer
+        {
+            Id = dancer.Id,
+            Version = dancer.Version,
+            Name = dancer.Name,
+            KnownAs = dancer.KnownAs,
+            BirthDate = dancer.BirthDate,
+            AgeYears = WholeYears(dancer.BirthDate, today),
+            UnderAge = dancer.IsMinorOn(today),
+            Sex = dancer.Sex,
+            StudioId = dancer.StudioId,
+            Studio = studio?.Name ?? "",
+            Teacher = dancer.Teacher,
+            GuardianId = dancer.GuardianId,
+            GuardianName = guardian?.Name ?? "",
+            GuardianContact = guardian?.Contact ?? "",
+            ConsentAt = consentAt,
+            Siblings = await SiblingsAsync(db, dancer, cancellationToken),
+            Kinds = shop.Kinds,
+            Time = time,
+        };
     }
 
-    /// <summary>Today by the shop's calendar.</summary>
-    public async Task<DateOnly> TodayAsync(CancellationToken cancellationToken)
+    /// <summary>People on file who answer for somebody, whose name is like what was typed.</summary>
+    public async Task<IReadOnlyList<KnownGuardian>> FindGuardiansAsync(string typed, int count, CancellationToken cancellationToken)
+    {
+        var key = FoldedText.Of(typed);
+        if (key.Length < LeastTyped)
+        {
+            return [];
+        }
+
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        var rows = await (
+            from guardian in db.Guardians
+            join dancer in db.Dancers on guardian.Id equals dancer.GuardianId
+            orderby guardian.Name, guardian.Id, dancer.Name
+            select new { guardian.Id, guardian.Name, guardian.Contact, Child = dancer.Name, dancer.KnownAs }).ToListAsync(cancellationToken);
+        return [.. rows.GroupBy(row => (row.Id, row.Name, row.Contact))
+            .Where(group => FoldedText.Of(group.Key.Name).Contains(key, StringComparison.Ordinal))
+            .Take(count)
+            .Select(group => new KnownGuardian(group.Key.Id, group.Key.Name, group.Key.Contact, [.. group.Select(row => DancerRow.Called(row.Child, row.KnownAs))]))];
+    }
+
+    /// <summary>Somebody on file who answers for dancers; null where there is none.</summary>
+    public async Task<KnownGuardian?> SeeGuardianAsync(Guid guardianId, CancellationToken cancellationToken)
     {
         await using var db = await contexts.OpenAsync(cancellationToken);
-        return await TodayAsync(db, cancellationToken);
+        var guardian = await db.Guardians.AsNoTracking().SingleOrDefaultAsync(row => row.Id == guardianId, cancellationToken);
+        if (guardian is null)
+        {
+            return null;
+        }
+
+        var children = await db.Dancers.Where(row => row.GuardianId == guardianId).OrderBy(row => row.Name).Select(row => new { row.Name, row.KnownAs }).ToListAsync(cancellationToken);
+        return new KnownGuardian(guardian.Id, guardian.Name, guardian.Contact, [.. children.Select(row => DancerRow.Called(row.Name, row.KnownAs))]);
     }
 
-    private async Task<DateOnly> TodayAsync(ShopDbContext db, CancellationToken cancellationToken) =>
-        ShopTime.Of(await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken)).Day(clock.GetUtcNow());
+    /// <summary>The wall clock of the shop.</summary>
+    public async Task<ShopTime> TimeAsync(CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        return await TimeAsync(db, cancellationToken);
+    }
+
+    // From here a name says whose it is; shorter, half the file would answer.
+    private const int LeastTyped = 3;
+
+    private static async Task<IReadOnlyList<Sibling>> SiblingsAsync(ShopDbContext db, Dancer dancer, CancellationToken cancellationToken)
+    {
+        if (dancer.GuardianId is null)
+        {
+            return [];
+        }
+
+        var rows = await db.Dancers.AsNoTracking()
+            .Where(row => row.GuardianId == dancer.GuardianId && row.Id != dancer.Id)
+            .OrderBy(row => row.Name)
+            .Select(row => new { row.Id, row.Name, row.KnownAs })
+            .ToListAsync(cancellationToken);
+        return [.. rows.Select(row => new Sibling(row.Id, DancerRow.Called(row.Name, row.KnownAs)))];
+    }
+
+    private static async Task<ShopTime> TimeAsync(ShopDbContext db, CancellationToken cancellationToken) =>
+        ShopTime.Of(await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken));
 
     private static int? WholeYears(DateOnly? born, DateOnly today) => born is { } date && date <= today ? (int)Age.InYears(date, today) : null;
 }
 
 /// <summary>One line of the list of dancers.</summary>
-public sealed record DancerRow(Guid Id, string Name, string KnownAs, string Studio, int? AgeYears);
+public sealed record DancerRow(Guid Id, string Name, string KnownAs, string Studio, int? AgeYears, string Guardian)
+{
+    /// <summary>What somebody is called: by the first name where nothing else was said.</summary>
+    public static string Called(string name, string knownAs) => knownAs is { Length: > 0 } ? knownAs : name.Split(' ')[0];
+}
 
-/// <summary>A dancer as her page shows her.</summary>
-public sealed record SeenDancer(
-    Guid Id, string Name, string KnownAs, DateOnly? BirthDate, int? AgeYears, bool IsMinor, string Studio, string Teacher, string GuardianName, string GuardianContact, bool HasConsent);
+/// <summary>Another dancer for whom the same person answers.</summary>
+public sealed record Sibling(Guid Id, string Called);
+
+/// <summary>Somebody on file who answers for dancers.</summary>
+public sealed record KnownGuardian(Guid Id, string Name, string Contact, IReadOnlyList<string> Children);

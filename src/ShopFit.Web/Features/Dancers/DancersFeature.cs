@@ -4,7 +4,13 @@ namespace ShopFit.Web.Features.Dancers;
 public static class DancersFeature
 {
     public static IServiceCollection AddDancers(this IServiceCollection services) => services
+        .AddSingleton<DancersInMemory>()
         .AddScoped<RegisterDancer>()
+        .AddScoped<DescribeDancer>()
+        .AddScoped<SayAge>()
         .AddScoped<RecordConsent>()
-        .AddScoped<DancerQueries>();
+        .AddScoped<WithdrawConsent>()
+        .AddScoped<RestoreConsent>()
+        .AddScoped<DancerQueries>()
+        .AddScoped<HistoryQueries>();
 }

@@ -21,8 +21,17 @@ public sealed class Guardian : IShopRow
 
     public static Guardian Of(Guid id, Guid shopId, string name, string contact)
     {
+        var guardian = new Guardian { Id = id, ShopId = shopId };
+        guardian.Describe(name, contact);
+        return guardian;
+    }
+
+    /// <summary>Changes their name and how to reach them, for all the children they answer for.</summary>
+    public void Describe(string name, string contact)
+    {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        return new Guardian { Id = id, ShopId = shopId, Name = name.Trim(), Contact = contact.Trim() };
+        Name = name.Trim();
+        Contact = contact.Trim();
     }
 }
 

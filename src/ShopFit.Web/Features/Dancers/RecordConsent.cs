@@ -30,6 +30,7 @@ public sealed class RecordConsent(ShopWrites writes, TimeProvider clock)
                 dancer.AnsweredForBy(guardian.Id);
             }
 
+            await DancersInMemory.RaiseVersionAsync(db, ct);
             db.Consents.Add(Consent.Of(commandId, actor, dancerId, "guardian", now));
             return new RecordConsentOutcome.Recorded();
         }, cancellationToken);

@@ -1,6 +1,5 @@
 using System.Text.Json.Serialization;
 using Microsoft.EntityFrameworkCore;
-using ShopFit.Fitting.Feet;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Settings;
@@ -32,22 +31,14 @@ public sealed class RegisterDancer(ShopWrites writes, TimeProvider clock)
             }
 
             var dancer = Dancer.Of(commandId, actor.ShopId, request.Name);
-            dancer.Describe(request.Name, request.KnownAs, request.BirthDate, request.Sex, request.Teacher);
-            dancer.DancesAt(await StudiosByName.FindOrAddAsync(db, request.Studio, now, ct));
-            if (!string.IsNullOrWhiteSpace(request.GuardianName))
-            {
-                var guardian = Guardian.Of(Guid.CreateVersion7(now), actor.ShopId, request.GuardianName, request.GuardianContact);
-                db.Guardians.Add(guardian);
-                dancer.AnsweredForBy(guardian.Id);
-            }
-
+            await DancerWriting.WriteAsync(db, dancer, request, now, ct);
             db.Dancers.Add(dancer);
             if (request.ConsentGiven)
             {
-                var givenBy = string.IsNullOrWhiteSpace(request.GuardianName) ? "dancer" : "guardian";
-                db.Consents.Add(Consent.Of(Guid.CreateVersion7(now), actor, dancer.Id, givenBy, now));
+                db.Consents.Add(Consent.Of(Guid.CreateVersion7(now), actor, dancer.Id, dancer.GuardianId is null ? "dancer" : "guardian", now));
             }
 
+            await DancersInMemory.RaiseVersionAsync(db, ct);
             return new RegisterDancerOutcome.Registered(dancer.Id);
         }, cancellationToken);
 
@@ -56,64 +47,27 @@ public sealed class RegisterDancer(ShopWrites writes, TimeProvider clock)
 
     private static List<DancerProblem> Check(RegisterDancerRequest request, DateOnly today)
     {
-        var problems = new List<DancerProblem>();
-        void When(bool wrong, DancerProblem problem)
+        var problems = DancerWriting.Check(request, today);
+        if (request.BirthDate is null && request.UnderAge is null)
         {
-            if (wrong)
-            {
-                problems.Add(problem);
-            }
+            problems.Add(DancerProblem.AgeNotSaid);
         }
 
-        When(string.IsNullOrWhiteSpace(request.Name), DancerProblem.NameMissing);
-        When(
-            new[] { request.Name, request.KnownAs, request.Studio, request.Teacher, request.GuardianName, request.GuardianContact }.Any(text => text.Length > LongestName),
-            DancerProblem.TooLong);
-        When(request.BirthDate > today, DancerProblem.BornInFuture);
-        When(request.BirthDate < today.AddYears(-OldestYears), DancerProblem.BornTooLongAgo);
-        if (IsMinor(request.BirthDate, today))
+        if (request.BirthDate is null ? request.UnderAge is true : IsMinor(request.BirthDate, today))
         {
-            When(string.IsNullOrWhiteSpace(request.GuardianName), DancerProblem.GuardianMissing);
-            When(!request.ConsentGiven, DancerProblem.ConsentMissing);
+            if (string.IsNullOrWhiteSpace(request.GuardianName) && request.GuardianId is null)
+            {
+                problems.Add(DancerProblem.GuardianMissing);
+            }
+
+            if (!request.ConsentGiven)
+            {
+                problems.Add(DancerProblem.ConsentMissing);
+            }
         }
 
         return problems;
     }
-}
-
-/// <summary>A dancer as the fitter writes her down.</summary>
-public sealed record RegisterDancerRequest
-{
-    public string Name { get; init; } = "";
-
-    public string KnownAs { get; init; } = "";
-
-    public DateOnly? BirthDate { get; init; }
-
-    public Sex? Sex { get; init; }
-
-    /// <summary>Name of her studio, on file or new.</summary>
-    public string Studio { get; init; } = "";
-
-    public string Teacher { get; init; } = "";
-
-    public string GuardianName { get; init; } = "";
-
-    public string GuardianContact { get; init; } = "";
-
-    /// <summary>Whoever answers for her, or she herself, has agreed that her feet are measured and kept on file.</summary>
-    public bool ConsentGiven { get; init; }
-}
-
-/// <summary>What is wrong with what was written down.</summary>
-public enum DancerProblem
-{
-    NameMissing,
-    TooLong,
-    BornInFuture,
-    BornTooLongAgo,
-    GuardianMissing,
-    ConsentMissing,
 }
 
 /// <summary>How putting a dancer on file ended.</summary>

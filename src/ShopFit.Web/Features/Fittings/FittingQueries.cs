@@ -1,5 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Arrival;
+using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Studios;
@@ -24,6 +26,8 @@ public sealed class FittingQueries(ShopContexts contexts)
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == fitting.ShopId, cancellationToken);
         var dancer = fitting.DancerId is null ? null : await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == fitting.DancerId, cancellationToken);
         var studio = dancer?.StudioId is null ? null : await db.Studios.AsNoTracking().SingleOrDefaultAsync(row => row.Id == dancer.StudioId, cancellationToken);
+        var arrival = await SeenArrival.LoadAsync(
+            db, fitting, dancer?.Teacher ?? "", studio?.Teachers ?? "", ageToAsk: dancer is { BirthDate: null, SaidUnderAge: true }, cancellationToken);
         var readings = await db.FittingReadings.AsNoTracking()
             .Where(row => row.FittingId == fittingId)
             .OrderBy(row => row.TakenAt).ThenBy(row => row.Id)
@@ -44,6 +48,8 @@ public sealed class FittingQueries(ShopContexts contexts)
             DancerName = dancer?.Name ?? "",
             KnownAs = dancer is null ? "" : dancer.KnownAs is { Length: > 0 } ? dancer.KnownAs : dancer.Name.Split(' ')[0],
             Studio = studio?.Name ?? "",
+            Arrival = arrival,
+            SiblingDrafts = await SiblingDraftsAsync(db, dancer, cancellationToken),
             Asked = await TeacherAsks.OfStudioAsync(db, studio, cancellationToken),
             Kind = fitting.Kind,
             FirstPair = fitting.FirstPair,
@@ -54,7 +60,7 @@ public sealed class FittingQueries(ShopContexts contexts)
             Version = fitting.Version,
             OpenedAt = fitting.OpenedAt,
             ClosedAt = fitting.ClosedAt,
-            SavedAt = readings.Select(row => row.WithdrawnAt ?? row.TakenAt).Append(choice?.ChosenAt ?? fitting.OpenedAt).Append(tries.LastAt ?? fitting.OpenedAt).Append(fitting.OpenedAt).Max(),
+            SavedAt = readings.Select(row => row.WithdrawnAt ?? row.TakenAt).Append(choice?.ChosenAt ?? fitting.OpenedAt).Append(tries.LastAt ?? fitting.OpenedAt).Append(arrival.SavedAt ?? fitting.OpenedAt).Append(fitting.OpenedAt).Max(),
             TimesReopened = fitting.TimesReopened,
             PairsBefore = pairsBefore,
             Readings = [.. readings.Where(row => row.WithdrawnAt is null).Select(row => new SeenReading(row.Id, row.TakenAt, FittingEvidence.ReadingOf(row)))],
@@ -66,6 +72,22 @@ public sealed class FittingQueries(ShopContexts contexts)
             Units = shop.Units,
             SizeSystem = shop.SizeSystemShown,
         };
+    }
+
+    private static async Task<IReadOnlyList<SiblingDraft>> SiblingDraftsAsync(ShopDbContext db, Dancer? dancer, CancellationToken cancellationToken)
+    {
+        if (dancer?.GuardianId is null)
+        {
+            return [];
+        }
+
+        var rows = await (
+            from fitting in db.Fittings
+            join other in db.Dancers on fitting.DancerId equals other.Id
+            where fitting.ClosedAt == null && other.GuardianId == dancer.GuardianId && other.Id != dancer.Id
+            orderby fitting.OpenedAt
+            select new { fitting.Id, other.Name, other.KnownAs }).ToListAsync(cancellationToken);
+        return [.. rows.Select(row => new SiblingDraft(row.Id, DancerRow.Called(row.Name, row.KnownAs)))];
     }
 
     /// <summary>Fittings that are open, the latest first.</summary>

@@ -1,6 +1,8 @@
+using ShopFit.Web.Features.Arrival;
+
 namespace ShopFit.Web.Features.Fittings;
 
-/// <summary>Fittings: feet, shortlist, decision.</summary>
+/// <summary>Fittings: arrival, feet, shortlist, decision.</summary>
 public static class FittingsFeature
 {
     public static IServiceCollection AddFittings(this IServiceCollection services) => services
@@ -12,6 +14,7 @@ public static class FittingsFeature
         .AddScoped<WithdrawWalk>()
         .AddScoped<RecordTryOn>()
         .AddScoped<SetFittingStart>()
+        .AddScoped<AnswerAtArrival>()
         .AddScoped<ChooseInFitting>()
         .AddScoped<DecideFitting>()
         .AddScoped<KeepHabits>()

@@ -26,12 +26,16 @@ public sealed class OpenFitting(ShopWrites writes, TimeProvider clock)
 
             var now = clock.GetUtcNow();
             var shop = await db.Shops.SingleAsync(row => row.Id == actor.ShopId, ct);
-            var age = dancer.BirthDate is { } born ? Age.InYears(born, ShopTime.Of(shop).Day(now)) : (double?)null;
+            var today = ShopTime.Of(shop).Day(now);
+            var age = dancer.BirthDate is { } born ? Age.InYears(born, today) : (double?)null;
 
             // The feet of a child are measured only when whoever answers for her has said yes.
-            if (age < Age.Grown && !await db.Consents.AnyAsync(row => row.DancerId == dancerId, ct))
+            switch (dancer.IsMinorOn(today))
             {
-                return new OpenFittingOutcome.ConsentMissing();
+                case null:
+                    return new OpenFittingOutcome.AgeNotSaid();
+                case true when !await db.Consents.AnyAsync(row => row.DancerId == dancerId && row.WithdrawnAt == null, ct):
+                    return new OpenFittingOutcome.ConsentMissing();
             }
 
             var open = await db.Fittings
@@ -52,6 +56,7 @@ public sealed class OpenFitting(ShopWrites writes, TimeProvider clock)
 /// <summary>How the attempt to start a fitting ended.</summary>
 [JsonDerivedType(typeof(Opened), "opened")]
 [JsonDerivedType(typeof(NoSuchDancer), "no-such-dancer")]
+[JsonDerivedType(typeof(AgeNotSaid), "age-not-said")]
 [JsonDerivedType(typeof(ConsentMissing), "consent-missing")]
 public abstract record OpenFittingOutcome
 {
@@ -64,6 +69,9 @@ public abstract record OpenFittingOutcome
 
     /// <summary>The dancer is not on file.</summary>
     public sealed record NoSuchDancer : OpenFittingOutcome, IRefusal;
+
+    /// <summary>Neither the day of birth is known, nor whether the dancer is grown: nobody can tell whose yes is needed.</summary>
+    public sealed record AgeNotSaid : OpenFittingOutcome, IRefusal;
 
     /// <summary>A child without a recorded yes.</summary>
     public sealed record ConsentMissing : OpenFittingOutcome, IRefusal;

@@ -1,5 +1,6 @@
 using ShopFit.Fitting.Beliefs;
 using ShopFit.Fitting.Feet;
+using ShopFit.Web.Features.Arrival;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Studios;
 
@@ -18,10 +19,16 @@ public sealed record SeenFitting
     /// <summary>What she is called; her first name where nothing else was said.</summary>
     public required string KnownAs { get; init; }
 
+    /// <summary>Open fittings of sisters and brothers.</summary>
+    public IReadOnlyList<SiblingDraft> SiblingDrafts { get; init; } = [];
+
     public required string Studio { get; init; }
 
     /// <summary>What the teacher asks of the shoe.</summary>
     public TeacherAsks Asked { get; init; } = TeacherAsks.Nothing;
+
+    /// <summary>What was said when the dancer sat down.</summary>
+    public SeenArrival Arrival { get; init; } = SeenArrival.Empty;
 
     public required string Kind { get; init; }
 

@@ -62,6 +62,9 @@ public sealed class Shop
     /// <summary>Goes up with every change of catalogue or stock, so that what was read of them may be kept until then.</summary>
     public long ShelfVersion { get; private set; }
 
+    /// <summary>Goes up with every change of a dancer, a guardian or a studio, so that what was read of them may be kept until then.</summary>
+    public long DancersVersion { get; private set; }
+
     /// <summary>A new shop with settings that do no harm until somebody looks at them.</summary>
     public static Shop Of(Guid id, string name)
     {

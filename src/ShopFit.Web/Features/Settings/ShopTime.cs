@@ -5,8 +5,11 @@ namespace ShopFit.Web.Features.Settings;
 /// <summary>The time on the shop's own wall.</summary>
 public sealed record ShopTime(TimeZoneInfo Zone)
 {
+    /// <summary>Whether people here write the month before the day: where the paper is Letter, they do.</summary>
+    public bool MonthFirst { get; init; }
+
     /// <summary>The time of this shop.</summary>
-    public static ShopTime Of(Shop shop) => new(TimeZoneInfo.FindSystemTimeZoneById(shop.TimeZone));
+    public static ShopTime Of(Shop shop) => new(TimeZoneInfo.FindSystemTimeZoneById(shop.TimeZone)) { MonthFirst = shop.Paper == "Letter" };
 
     /// <summary>The day on the calendar.</summary>
     public DateOnly Day(DateTimeOffset at) => DateOnly.FromDateTime(On(at).DateTime);
@@ -15,7 +18,10 @@ public sealed record ShopTime(TimeZoneInfo Zone)
     public string Clock(DateTimeOffset at) => On(at).ToString("t", CultureInfo.CurrentCulture);
 
     /// <summary>The day in words: "12 March 2026".</summary>
-    public string Date(DateTimeOffset at) => On(at).ToString("d MMMM yyyy", CultureInfo.CurrentCulture);
+    public string Date(DateTimeOffset at) => Date(Day(at));
+
+    /// <summary>The day in words: "12 March 2026".</summary>
+    public string Date(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.CurrentCulture);
 
     /// <summary>The first moment of a day; where the clocks skip it, the first that there is.</summary>
     public DateTimeOffset Start(DateOnly day)

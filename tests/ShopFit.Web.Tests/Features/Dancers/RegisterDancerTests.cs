@@ -17,7 +17,7 @@ public sealed class RegisterDancerTests : IAsyncLifetime
     [Fact]
     public async Task A_grown_dancer_needs_no_more_than_a_name()
     {
-        var outcome = await RegisterAsync(new() { Name = "  Ottoline Marsh " });
+        var outcome = await RegisterAsync(new() { Name = "  Ottoline Marsh ", UnderAge = false });
 
         var registered = Assert.IsType<RegisterDancerOutcome.Registered>(outcome);
         await using var db = _shop.CreateDbContext();
@@ -51,12 +51,50 @@ public sealed class RegisterDancerTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Without_a_day_of_birth_it_must_be_said_whether_somebody_answers_for_her()
+    {
+        Assert.Equal([DancerProblem.AgeNotSaid], Assert.IsType<RegisterDancerOutcome.Invalid>(await RegisterAsync(new() { Name = "Ottoline Marsh" })).Problems);
+        Assert.Equal(
+            [DancerProblem.GuardianMissing, DancerProblem.ConsentMissing],
+            Assert.IsType<RegisterDancerOutcome.Invalid>(await RegisterAsync(new() { Name = "Ottoline Marsh", UnderAge = true })).Problems);
+    }
+
+    [Fact]
+    public async Task Sisters_share_the_one_who_answers_for_them_and_each_has_a_yes_of_her_own()
+    {
+        await RegisterAsync(new() { Name = "Tilly Fernsby", BirthDate = AtTwelve, GuardianName = "Rowan Fernsby", GuardianContact = "1", ConsentGiven = true });
+        Guid guardianId;
+        await using (var db = _shop.CreateDbContext())
+        {
+            guardianId = (await db.Guardians.SingleAsync(TestContext.Current.CancellationToken)).Id;
+        }
+
+        await RegisterAsync(new() { Name = "Bo Fernsby", BirthDate = AtTwelve, GuardianId = guardianId, GuardianName = "Rowan Fernsby", GuardianContact = "2", ConsentGiven = true });
+
+        await using var fresh = _shop.CreateDbContext();
+        Assert.Equal("2", (await fresh.Guardians.SingleAsync(TestContext.Current.CancellationToken)).Contact);
+        Assert.All(await fresh.Dancers.ToListAsync(TestContext.Current.CancellationToken), dancer => Assert.Equal(guardianId, dancer.GuardianId));
+        Assert.Equal(2, await fresh.Consents.CountAsync(TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task A_studio_is_on_file_once_however_it_is_written()
+    {
+        await RegisterAsync(new() { Name = "Tilly Fernsby", UnderAge = false, Studio = "École Larch" });
+        await RegisterAsync(new() { Name = "Bo Fernsby", UnderAge = false, Studio = " ecole  larch" });
+
+        await using var db = _shop.CreateDbContext();
+        Assert.Equal("École Larch", (await db.Studios.SingleAsync(TestContext.Current.CancellationToken)).Name);
+        Assert.Equal(1, await db.Dancers.Select(dancer => dancer.StudioId).Distinct().CountAsync(TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
     public async Task The_same_button_twice_keeps_her_once()
     {
         var commandId = Guid.CreateVersion7();
 
-        await RegisterAsync(new() { Name = "Ottoline Marsh" }, commandId);
-        await RegisterAsync(new() { Name = "Ottoline Marsh" }, commandId);
+        await RegisterAsync(new() { Name = "Ottoline Marsh", UnderAge = false }, commandId);
+        await RegisterAsync(new() { Name = "Ottoline Marsh", UnderAge = false }, commandId);
 
         await using var db = _shop.CreateDbContext();
         Assert.Equal(1, await db.Dancers.CountAsync(TestContext.Current.CancellationToken));

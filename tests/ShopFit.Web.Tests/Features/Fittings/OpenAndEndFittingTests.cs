@@ -33,9 +33,33 @@ public sealed class OpenAndEndFittingTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Without_a_day_of_birth_somebody_says_grown_or_under_age_before_anything_is_measured()
+    {
+        Assert.IsType<OpenFittingOutcome.AgeNotSaid>(await StartAsync(await DancerAsync(null)));
+        Assert.IsType<OpenFittingOutcome.ConsentMissing>(await StartAsync(await DancerAsync(null, underAge: true)));
+        Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(await DancerAsync(null, underAge: false)));
+    }
+
+    [Fact]
+    public async Task A_yes_that_was_taken_back_opens_no_fitting_until_it_holds_again()
+    {
+        var dancer = await DancerAsync(null, underAge: true);
+        await _shop.HasAsync(Consent.Of(Guid.CreateVersion7(), _shop.Fitter, dancer, "guardian", _shop.Clock.GetUtcNow()));
+        Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(dancer));
+
+        var withdrawn = Assert.IsType<WithdrawConsentOutcome.Withdrawn>(
+            await new WithdrawConsent(_shop.Writes, _shop.Clock).RunAsync(_shop.Fitter, Guid.CreateVersion7(), dancer, TestContext.Current.CancellationToken));
+        Assert.IsType<OpenFittingOutcome.ConsentMissing>(await StartAsync(dancer));
+
+        Assert.IsType<RestoreConsentOutcome.Restored>(
+            await new RestoreConsent(_shop.Writes, _shop.Clock).RunAsync(_shop.Fitter, Guid.CreateVersion7(), dancer, withdrawn.ConsentIds, TestContext.Current.CancellationToken));
+        Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(dancer));
+    }
+
+    [Fact]
     public async Task Not_today_says_why_and_closes_the_fitting()
     {
-        var fitting = Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(await DancerAsync(null))).FittingId;
+        var fitting = Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(await DancerAsync(null, underAge: false))).FittingId;
 
         Assert.Equal(DecideProblem.ReasonMissing, Assert.IsType<DecideFittingOutcome.Invalid>(await EndAsync(new(fitting, DecisionKinds.NotToday, null, ""))).Problem);
         Assert.Equal(DecideProblem.WhyMissing, Assert.IsType<DecideFittingOutcome.Invalid>(await EndAsync(new(fitting, DecisionKinds.ComeBack, null, " "))).Problem);
@@ -49,16 +73,17 @@ public sealed class OpenAndEndFittingTests : IAsyncLifetime
     [Fact]
     public async Task A_start_that_another_tablet_changed_meanwhile_is_not_overwritten()
     {
-        var fitting = Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(await DancerAsync(null))).FittingId;
+        var fitting = Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(await DancerAsync(null, underAge: false))).FittingId;
 
         Assert.IsType<SetFittingStartOutcome.Kept>(await KeepAsync(new(fitting, 1, true, false, false, false, null)));
         Assert.IsType<SetFittingStartOutcome.ChangedMeanwhile>(await KeepAsync(new(fitting, 1, false, true, false, false, null)));
     }
 
-    private async Task<Guid> DancerAsync(DateOnly? born)
+    private async Task<Guid> DancerAsync(DateOnly? born, bool? underAge = null)
     {
         var dancer = Dancer.Of(Guid.CreateVersion7(), _shop.ShopId, "Tilly Fernsby");
         dancer.Describe("Tilly Fernsby", "", born, Sex.Female, "");
+        dancer.SayAge(underAge);
         return (await _shop.HasAsync(dancer)).Id;
     }
 

@@ -56,6 +56,7 @@ public sealed class TodayPageTests : PageTest
     private async Task<Guid> OpenAsync(string name)
     {
         var dancer = Dancer.Of(Guid.CreateVersion7(), Shop.ShopId, name);
+        dancer.SayAge(underAge: false);
         await Shop.HasAsync(dancer);
         var opened = await Services.GetRequiredService<OpenFitting>().RunAsync(Shop.Fitter, Guid.CreateVersion7(), dancer.Id, "pointe", TestContext.Current.CancellationToken);
         return Assert.IsType<OpenFittingOutcome.Opened>(opened).FittingId;

@@ -219,6 +219,54 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.ToTable("Commands", (string)null);
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Arrival.ArrivalAnswer", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("FittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Foot")
+                        .HasMaxLength(10)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Question")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SaidAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FittingId");
+
+                    b.HasIndex("ShopId", "FittingId", "SaidAt");
+
+                    b.ToTable("ArrivalAnswers");
+                });
+
             modelBuilder.Entity("ShopFit.Web.Features.Catalogue.Item", b =>
                 {
                     b.Property<Guid>("Id")
@@ -607,6 +655,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.HasIndex("DancerId");
@@ -642,6 +693,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasMaxLength(200)
                         .HasColumnType("TEXT");
 
+                    b.Property<bool?>("SaidUnderAge")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Sex")
                         .HasMaxLength(10)
                         .HasColumnType("TEXT");
@@ -656,6 +710,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .IsRequired()
                         .HasMaxLength(200)
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
 
@@ -1656,6 +1714,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasMaxLength(3)
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("DancersVersion")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("FitOverridesJson")
                         .HasColumnType("TEXT");
 
@@ -2043,6 +2104,15 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("UserId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Arrival.ArrivalAnswer", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Fittings.FittingRecord", null)
+                        .WithMany()
+                        .HasForeignKey("FittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

@@ -19,6 +19,13 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 name: "Studio",
                 table: "Dancers");
 
+            migrationBuilder.AddColumn<long>(
+                name: "DancersVersion",
+                table: "Shops",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: 0L);
+
             migrationBuilder.AddColumn<int>(
                 name: "FitterDiscountLimitBasisPoints",
                 table: "Shops",
@@ -95,9 +102,28 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 maxLength: 200,
                 nullable: true);
 
+            migrationBuilder.AddColumn<bool>(
+                name: "SaidUnderAge",
+                table: "Dancers",
+                type: "INTEGER",
+                nullable: true);
+
             migrationBuilder.AddColumn<Guid>(
                 name: "StudioId",
                 table: "Dancers",
+                type: "TEXT",
+                nullable: true);
+
+            migrationBuilder.AddColumn<int>(
+                name: "Version",
+                table: "Dancers",
+                type: "INTEGER",
+                nullable: false,
+                defaultValue: 0);
+
+            migrationBuilder.AddColumn<DateTime>(
+                name: "WithdrawnAt",
+                table: "Consents",
                 type: "TEXT",
                 nullable: true);
 
@@ -106,6 +132,32 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 table: "AspNetUsers",
                 type: "TEXT",
                 nullable: true);
+
+            migrationBuilder.CreateTable(
+                name: "ArrivalAnswers",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "TEXT", nullable: false),
+                    ShopId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    FittingId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    SaidAt = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    PersonId = table.Column<Guid>(type: "TEXT", nullable: false),
+                    Tablet = table.Column<string>(type: "TEXT", maxLength: 60, nullable: false),
+                    Question = table.Column<string>(type: "TEXT", maxLength: 40, nullable: false),
+                    Foot = table.Column<string>(type: "TEXT", maxLength: 10, nullable: true),
+                    Answer = table.Column<string>(type: "TEXT", maxLength: 500, nullable: false),
+                    WithdrawnAt = table.Column<DateTime>(type: "TEXT", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ArrivalAnswers", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_ArrivalAnswers_Fittings_FittingId",
+                        column: x => x.FittingId,
+                        principalTable: "Fittings",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
 
             migrationBuilder.CreateTable(
                 name: "FitterHabits",
@@ -441,6 +493,16 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 column: "StudioId");
 
             migrationBuilder.CreateIndex(
+                name: "IX_ArrivalAnswers_FittingId",
+                table: "ArrivalAnswers",
+                column: "FittingId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ArrivalAnswers_ShopId_FittingId_SaidAt",
+                table: "ArrivalAnswers",
+                columns: new[] { "ShopId", "FittingId", "SaidAt" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_FitterHabits_ShopId_PersonId_Tablet",
                 table: "FitterHabits",
                 columns: new[] { "ShopId", "PersonId", "Tablet" },
@@ -614,6 +676,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 table: "Sales");
 
             migrationBuilder.DropTable(
+                name: "ArrivalAnswers");
+
+            migrationBuilder.DropTable(
                 name: "FitterHabits");
 
             migrationBuilder.DropTable(
@@ -670,6 +735,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 table: "Dancers");
 
             migrationBuilder.DropColumn(
+                name: "DancersVersion",
+                table: "Shops");
+
+            migrationBuilder.DropColumn(
                 name: "FitterDiscountLimitBasisPoints",
                 table: "Shops");
 
@@ -714,8 +783,20 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 table: "FittingChoices");
 
             migrationBuilder.DropColumn(
+                name: "SaidUnderAge",
+                table: "Dancers");
+
+            migrationBuilder.DropColumn(
                 name: "StudioId",
                 table: "Dancers");
+
+            migrationBuilder.DropColumn(
+                name: "Version",
+                table: "Dancers");
+
+            migrationBuilder.DropColumn(
+                name: "WithdrawnAt",
+                table: "Consents");
 
             migrationBuilder.DropColumn(
                 name: "SignInOffAt",

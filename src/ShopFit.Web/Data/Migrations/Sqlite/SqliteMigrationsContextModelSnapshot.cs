@@ -216,6 +216,54 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.ToTable("Commands", (string)null);
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Arrival.ArrivalAnswer", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("FittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Foot")
+                        .HasMaxLength(10)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Question")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SaidAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FittingId");
+
+                    b.HasIndex("ShopId", "FittingId", "SaidAt");
+
+                    b.ToTable("ArrivalAnswers");
+                });
+
             modelBuilder.Entity("ShopFit.Web.Features.Catalogue.Item", b =>
                 {
                     b.Property<Guid>("Id")
@@ -604,6 +652,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.HasIndex("DancerId");
@@ -639,6 +690,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasMaxLength(200)
                         .HasColumnType("TEXT");
 
+                    b.Property<bool?>("SaidUnderAge")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Sex")
                         .HasMaxLength(10)
                         .HasColumnType("TEXT");
@@ -653,6 +707,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .IsRequired()
                         .HasMaxLength(200)
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
 
@@ -1653,6 +1711,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasMaxLength(3)
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("DancersVersion")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("FitOverridesJson")
                         .HasColumnType("TEXT");
 
@@ -2040,6 +2101,15 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("UserId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Arrival.ArrivalAnswer", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Fittings.FittingRecord", null)
+                        .WithMany()
+                        .HasForeignKey("FittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 
