@@ -15,6 +15,9 @@ internal static class Misreadings
     // All combinations of nine readings of nine traits. With more readings, those left out do not show: see MisreadingsTests.
     private const int MostFollowed = 512;
 
+    // Of very many readings fewer combinations are followed, so that the time does not grow with their number.
+    private const int MostSteps = 20_000;
+
     /// <summary>What was expected of a reading by all the others, and how much it counts: 1, or less where it is in doubt.</summary>
     internal readonly record struct Verdict(double Expected, double ExpectedSd, double Weight);
 
@@ -67,6 +70,7 @@ internal static class Misreadings
 
     private static ReadingCombination[] Follow(IReadOnlyList<(double Weight, Gaussian Feet)> priors, IReadOnlyList<NumberReading> readings, GrossReadings rules)
     {
+        int most = Math.Min(MostFollowed, MostSteps / Math.Max(1, readings.Count));
         int[] traits = [.. readings.Select(reading => reading.Index).Distinct()];
         ReadingCombination[] followed = [.. priors.Select(prior => ReadingCombination.Of(Math.Log(prior.Weight), prior.Feet, traits))];
         foreach (var ofTrait in readings.GroupBy(TraitOf).Select(group => group.ToArray()))
@@ -75,7 +79,7 @@ internal static class Misreadings
             {
                 double shared = rules.SdFactor * rules.SdFactor * ofTrait.Max(reading => reading.Variance);
                 int feet = ofTrait.Select(reading => reading.Index).Distinct().Count();
-                followed = MostProbable(followed.SelectMany(combination => new[]
+                followed = MostProbable(most, followed.SelectMany(combination => new[]
                 {
                     combination.Sharing(0, feet, 1 - rules.SharedChance),
                     combination.Sharing(shared, feet, rules.SharedChance),
@@ -87,7 +91,7 @@ internal static class Misreadings
                 var reading = ofTrait[i];
                 int place = i;
                 bool lastOfFoot = i + 1 == ofTrait.Length || ofTrait[i + 1].Index != reading.Index;
-                followed = MostProbable(followed.SelectMany(combination => new[]
+                followed = MostProbable(most, followed.SelectMany(combination => new[]
                 {
                     combination.With(reading, wrong: false, place, ofTrait.Length, lastOfFoot, rules),
                     combination.With(reading, wrong: true, place, ofTrait.Length, lastOfFoot, rules),
@@ -98,10 +102,10 @@ internal static class Misreadings
         return followed;
     }
 
-    private static ReadingCombination[] MostProbable(IEnumerable<ReadingCombination> combinations)
+    private static ReadingCombination[] MostProbable(int most, IEnumerable<ReadingCombination> combinations)
     {
         ReadingCombination[] all = [.. combinations];
-        return all.Length <= MostFollowed ? all : [.. all.OrderByDescending(combination => combination.LogWeight).Take(MostFollowed)];
+        return all.Length <= most ? all : [.. all.OrderByDescending(combination => combination.LogWeight).Take(most)];
     }
 
     // The inverse of the covariance of all readings together.

@@ -120,7 +120,7 @@ public class MisreadingsTests
 
         Assert.NotEmpty(read.Doubts);
         Assert.All(read.Doubts, doubt => Assert.True(double.IsFinite(doubt.Expected + doubt.ExpectedSd + doubt.Weight)));
-        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 3);
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 2);
     }
 
     [Fact]
