@@ -8,4 +8,7 @@ root.Subcommands.Add(score);
 var import = new Command("import", "How long the program takes to import a catalogue file of 20,000 rows into an empty shop, and the same file again.");
 import.SetAction((_, cancellationToken) => ImportBenchmark.RunAsync(Console.Out, cancellationToken));
 root.Subcommands.Add(import);
+var calibration = new Command("calibration", "Whether chances come true: drawn dancers, drawn shoes, quick readings, and the share of pairs that really fit.");
+calibration.SetAction(_ => CalibrationBenchmark.Run(Console.Out));
+root.Subcommands.Add(calibration);
 return await root.Parse(args).InvokeAsync();
