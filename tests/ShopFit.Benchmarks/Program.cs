@@ -11,4 +11,7 @@ root.Subcommands.Add(import);
 var calibration = new Command("calibration", "Whether chances come true: drawn dancers, drawn shoes, quick readings, and the share of pairs that really fit.");
 calibration.SetAction(_ => CalibrationBenchmark.Run(Console.Out));
 root.Subcommands.Add(calibration);
+var catalogue = new Command("catalogue", "How long what the catalogue pages ask takes with 20,000 sizes on file.");
+catalogue.SetAction((_, cancellationToken) => CatalogueBenchmark.RunAsync(Console.Out, cancellationToken));
+root.Subcommands.Add(catalogue);
 return await root.Parse(args).InvokeAsync();
