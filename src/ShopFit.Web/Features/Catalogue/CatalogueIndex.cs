@@ -18,7 +18,7 @@ internal sealed class CatalogueIndex
                 .OrderBy(shoe => shoe.Maker, StringComparer.Ordinal).ThenBy(shoe => shoe.Model, StringComparer.Ordinal)
                 .ThenBy(shoe => shoe.SizeSystem, StringComparer.Ordinal).ThenBy(shoe => shoe.Size)
                 .ThenBy(shoe => shoe.Label, StringComparer.Ordinal).ThenBy(shoe => shoe.Sku, StringComparer.Ordinal)
-                .Select(shoe => new Entry(shoe, TextOf(shoe))),
+                .Select(shoe => new Entry(shoe, TextOf(shoe), SourceOf(shoe.OnFile.Form.Source))),
         ];
         _ofModel = _entries.ToLookup(entry => entry.Shoe.ModelId, entry => entry.Shoe);
     }
@@ -30,7 +30,7 @@ internal sealed class CatalogueIndex
     public IEnumerable<ShoeDetails> Find(CatalogueSearch search)
     {
         var words = Folded(search.Text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return _entries.Where(entry => Matches(entry.Shoe, search) && Array.TrueForAll(words, word => entry.Text.Contains(word, StringComparison.Ordinal)))
+        return _entries.Where(entry => Matches(entry.Shoe, entry.Source, search) && Array.TrueForAll(words, word => entry.Text.Contains(word, StringComparison.Ordinal)))
             .Select(entry => entry.Shoe);
     }
 
@@ -49,14 +49,14 @@ internal sealed class CatalogueIndex
         return folded.ToString();
     }
 
-    private static bool Matches(ShoeDetails shoe, CatalogueSearch search) =>
+    private static bool Matches(ShoeDetails shoe, string source, CatalogueSearch search) =>
         (search.Kind is null || shoe.Kind == search.Kind)
         && (search.MakerId is null || shoe.MakerId == search.MakerId)
-        && (search.Source is null || SourceOf(shoe.OnFile.Form.Source) == search.Source)
+        && (search.Source is null || source == search.Source)
         && search.Missing switch
         {
             CatalogueGap.Price => shoe.PriceMinor is null,
-            CatalogueGap.Form => shoe.OnFile.Form.Source is FormSource.Label,
+            CatalogueGap.Form => source is "label",
             CatalogueGap.Gtin => shoe.Gtin is null,
             _ => true,
         };
@@ -72,5 +72,5 @@ internal sealed class CatalogueIndex
     private static string TextOf(ShoeDetails shoe) =>
         Folded($"{shoe.Sku} {shoe.Maker} {shoe.Model} {shoe.Label} {shoe.Kind} {shoe.Gtin}");
 
-    private sealed record Entry(ShoeDetails Shoe, string Text);
+    private sealed record Entry(ShoeDetails Shoe, string Text, string Source);
 }
