@@ -101,6 +101,25 @@ public static class FitSentences
             : Format("Reason", word, inTen, CultureInfo.CurrentUICulture.TextInfo.ToLower(Criterion(worst.Criterion.Id)), Foot(worst.Foot), Ease(worst, numbers));
     }
 
+    /// <summary>How another shoe differs, said of that shoe: "2 mm longer, a little narrower at the heel"; "the same inside".</summary>
+    /// <remarks>Differences that nobody would feel are not said.</remarks>
+    public static string Differences(IEnumerable<FormDifference> differences, FitDefaults? defaults = null)
+    {
+        var rules = (defaults ?? FitDefaults.Standard).Sentences;
+        string[] said = [.. differences.Select(difference => Difference(difference, rules)).OfType<string>()];
+        return said.Length == 0 ? Text("Differences.none") : string.Join(Text("Differences.between"), said);
+    }
+
+    private static string? Difference(FormDifference difference, SentenceRules rules)
+    {
+        double unit = difference.CriterionId == "shank" ? rules.PointsAMillimetre : 1;
+        double size = Math.Abs(difference.Difference);
+        string key = $"{(difference.Difference > 0 ? "More" : "Less")}.{difference.CriterionId}";
+        return size < rules.AboutRight * unit ? null
+            : size < rules.ALittle * unit ? Text(key + ".little")
+            : Format(key, size);
+    }
+
     private static string Sureness(CriterionFit fit, FitDefaults numbers)
     {
         var (from, to) = fit.Criterion.EasesOf(numbers.FitsFrom);

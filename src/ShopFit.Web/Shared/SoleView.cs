@@ -22,6 +22,9 @@ public sealed record SoleView(Side Foot, FootShape Shape)
     /// <summary>The inside of the shoe laid over the foot.</summary>
     public ShoeForm? Shoe { get; init; }
 
+    /// <summary>The inside of another shoe, laid over the same foot to be compared; null: none.</summary>
+    public ShoeForm? OtherShoe { get; init; }
+
     /// <summary>Places of this foot in that shoe; those out of their band are marked.</summary>
     public IReadOnlyList<CriterionFit> Places { get; init; } = [];
 }

@@ -49,7 +49,7 @@ internal sealed class SolesPicture
     /// <summary>The picture of these feet.</summary>
     public static SolesPicture Of(IReadOnlyList<SoleView> soles, bool facing)
     {
-        var longest = soles.Count is 0 ? 0 : soles.Max(sole => Math.Max(sole.Shape.Length, sole.Shoe?[FormPart.Length] ?? 0));
+        var longest = soles.Count is 0 ? 0 : soles.Max(sole => Math.Max(sole.Shape.Length, Math.Max(sole.Shoe?[FormPart.Length] ?? 0, sole.OtherShoe?[FormPart.Length] ?? 0)));
         return new(Math.Max(UsualReach, Math.Ceiling((longest - Beyond) / RulerStep) * RulerStep), facing);
     }
 

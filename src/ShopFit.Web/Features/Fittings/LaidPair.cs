@@ -8,4 +8,8 @@ namespace ShopFit.Web.Features.Fittings;
 /// <param name="Name">Its model and size, as it is called.</param>
 /// <param name="Form">Its inside.</param>
 /// <param name="Fit">How it sits.</param>
-public sealed record LaidPair(Guid SizeId, string Name, ShoeForm Form, PairFit Fit);
+public sealed record LaidPair(Guid SizeId, string Name, ShoeForm Form, PairFit Fit)
+{
+    /// <summary>Another pair that lies over the feet beside it, to be compared; null: none.</summary>
+    public LaidPair? Beside { get; init; }
+}

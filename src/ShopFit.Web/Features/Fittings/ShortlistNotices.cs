@@ -23,6 +23,9 @@ public static class ShortlistNotices
     /// <summary>Below this chance that anything on the shelf fits, an order is proposed (common practice, no source).</summary>
     private const double SmallChance = 0.3;
 
+    /// <summary>Whether a chance that anything on the shelf fits is so small that an order is proposed.</summary>
+    public static bool IsSmall(double chanceOnShelf) => chanceOnShelf < SmallChance;
+
     /// <summary>The kind word instead of a shortlist, for somebody too young for such shoes.</summary>
     public static ShortlistNotice TooYoung() => Notice(ForLater);
 
@@ -57,7 +60,7 @@ public static class ShortlistNotices
         {
             notices.Add(Notice(NoSuchShoes));
         }
-        else if (facts.ChanceOnShelf < SmallChance)
+        else if (IsSmall(facts.ChanceOnShelf))
         {
             notices.Add(Notice(FewOnShelf, FitSentences.ChanceInTen(facts.ChanceOnShelf)));
         }

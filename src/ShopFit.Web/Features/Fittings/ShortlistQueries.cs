@@ -1,21 +1,38 @@
+using Microsoft.EntityFrameworkCore;
 using ShopFit.Fitting.Scoring;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Sales;
+using ShopFit.Web.Features.Studios;
 
 namespace ShopFit.Web.Features.Fittings;
 
 /// <summary>Which pairs are likely to fit, worked out away from the screen and given up when the page is left.</summary>
 public sealed class ShortlistQueries(ShopContexts contexts, CatalogueQueries catalogue)
 {
-    // Of the whole catalogue, so many are looked through for one that would have to be ordered.
-    private const int LookedThroughForOrder = 10;
+    // So many pairs are as many as anybody looks through.
+    private const int Shown = 20;
 
-    /// <summary>The pairs most likely to fit both feet; null where there is no such fitting.</summary>
-    public async Task<SeenShortlist?> AskAsync(Guid fittingId, ShortlistFrom from, int limit, CancellationToken cancellationToken)
+    /// <summary>What is worth a walk, and the pairs most likely to fit both feet; null where there is no such fitting.</summary>
+    /// <param name="fittingId">Which fitting.</param>
+    /// <param name="wish">Which pairs are wanted.</param>
+    /// <param name="asks">What the teacher asks for.</param>
+    /// <param name="atHand">Sizes that were fetched already; nobody walks for them again.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<SeenShortlist?> AskAsync(Guid fittingId, ShortlistWish wish, TeacherAsks asks, IReadOnlyCollection<Guid> atHand, CancellationToken cancellationToken)
     {
-        var (shoes, question) = await QuestionAsync(fittingId, cancellationToken);
-        return question is null ? null : await Task.Run(() => Answer(shoes, question.Question with { From = from, Limit = limit }, cancellationToken), cancellationToken);
+        var shoes = await catalogue.ShoesOnFileAsync(cancellationToken);
+        FittingQuestion? question;
+        string currency;
+        await using (var db = await contexts.OpenAsync(cancellationToken))
+        {
+            question = await FittingQuestion.LoadAsync(db, shoes, fittingId, cancellationToken);
+            currency = await db.Shops.Where(shop => shop.Id == db.ShopId).Select(shop => shop.Currency).SingleAsync(cancellationToken);
+        }
+
+        return question is null
+            ? null
+            : await Task.Run(() => Answer(shoes, question.Question with { From = wish.From, Limit = Shown }, wish, asks, atHand, currency, cancellationToken), cancellationToken);
     }
 
     /// <summary>How one pair fits, wherever it would rank; null where there is no such fitting or pair.</summary>
@@ -44,25 +61,33 @@ public sealed class ShortlistQueries(ShopContexts contexts, CatalogueQueries cat
         return (shoes, await FittingQuestion.LoadAsync(db, shoes, fittingId, cancellationToken));
     }
 
-    private static SeenShortlist Answer(ShoesOnFile shoes, ShortlistQuestion question, CancellationToken cancellationToken)
+    private static SeenShortlist Answer(
+        ShoesOnFile shoes, ShortlistQuestion question, ShortlistWish wish, TeacherAsks asks, IReadOnlyCollection<Guid> atHand, string currency, CancellationToken cancellationToken)
     {
-        SeenPair Seen(PairFit fit) => new(shoes.Find(fit.Shoe.Sku)!, fit);
+        ShoeDetails Details(ShoeOnFile shoe) => shoes.Find(shoe.Sku)!;
+        SeenPair Seen(PairFit fit) => new(Details(fit.Shoe), fit);
 
-        var shortlist = Shortlist.Of(question, cancellationToken);
-        var pairs = shortlist.Pairs.Select(Seen).ToList();
-        var bestHere = pairs.Where(pair => pair.Shoe.OnShelf > 0).Select(pair => pair.Fit.ChanceOfFit).DefaultIfEmpty(0).Max();
-        var toOrder = Shortlist.Of(question with { From = ShortlistFrom.Catalogue, Limit = LookedThroughForOrder }, cancellationToken).Pairs
-            .Select(Seen)
-            .FirstOrDefault(pair => pair.Shoe is { OnShelf: 0, Discontinued: false } && pair.Fit.ChanceOfFit > bestHere);
-        return new(pairs, shortlist.ChanceOnShelf, toOrder);
+        var list = FetchList.Of(
+            question with { Allows = shoe => wish.Allows(Details(shoe), asks) },
+            shoe => [.. Details(shoe).Places.Select(place => place.Code)],
+            atHand.Select(shoes.Find).OfType<ShoeDetails>().Select(shoe => shoe.Sku).ToHashSet(StringComparer.Ordinal),
+            cancellationToken);
+        var pairs = list.List.Pairs.Select(Seen).ToList();
+        double bestHere = pairs.Where(pair => pair.Shoe.OnShelf > 0).Select(pair => pair.Fit.ChanceOfFit).DefaultIfEmpty(0).Max();
+        return new SeenShortlist
+        {
+            Wish = wish,
+            Fetch = [.. list.Pairs.Select(fetched => new SeenFetched(Seen(fetched.Fit), fetched.Place, fetched.Adds))],
+            ChanceOneFits = list.ChanceOneFits,
+            Pairs = pairs,
+            ChanceOnShelf = list.List.ChanceOnShelf,
+            ToOrder = list.ToOrder is { } order && order.ChanceOfFit > bestHere && !Details(order.Shoe).Discontinued ? Seen(order) : null,
+            Choices = ShortlistChoices.Of([.. list.InReach.Select(Details)], wish, asks),
+            Asked = asks,
+            Currency = currency,
+        };
     }
 }
-
-/// <summary>The answer of a shortlist.</summary>
-/// <param name="Pairs">Best first.</param>
-/// <param name="ChanceOnShelf">Chance that any pair on the shelf fits, 0 to 1.</param>
-/// <param name="ToOrder">A pair that is not here and likelier to fit than any that is; null where there is none.</param>
-public sealed record SeenShortlist(IReadOnlyList<SeenPair> Pairs, double ChanceOnShelf, SeenPair? ToOrder);
 
 /// <summary>A pair and how it fits.</summary>
 public sealed record SeenPair(ShoeDetails Shoe, PairFit Fit)
