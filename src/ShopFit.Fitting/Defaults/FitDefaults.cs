@@ -82,6 +82,44 @@ public sealed record FitDefaults
     public IReadOnlyList<Criterion>? CriteriaOf(string kind) =>
         Kinds.FirstOrDefault(row => row.Id == kind)?.Criteria;
 
+    /// <summary>The traits that a kind of footwear asks about: whatever else is read of the feet says little about its fit.</summary>
+    /// <remarks>The breadth of the ball is asked for where its girth is: it is read in a moment, and tells much of the girth.</remarks>
+    /// <exception cref="ArgumentException">There is no such kind of footwear.</exception>
+    public IReadOnlySet<Trait> TraitsOf(string kind)
+    {
+        var traits = CriteriaOfKind(kind)
+            .SelectMany(criterion => Eases.Where(row => row.Criterion == criterion.Id))
+            .SelectMany(row => row.Need)
+            .Select(term => term.Trait)
+            .ToHashSet();
+        if (traits.Contains(Trait.BallGirth))
+        {
+            traits.Add(Trait.BallBreadth);
+        }
+
+        return traits;
+    }
+
+    /// <summary>The pads that go into a kind of footwear: those whose first purpose it asks about.</summary>
+    /// <remarks>A toe cap takes up a little length too, but nobody puts one into a jazz shoe for that.</remarks>
+    /// <exception cref="ArgumentException">There is no such kind of footwear.</exception>
+    public IReadOnlyList<Pad> PadsOf(string kind)
+    {
+        var criteria = CriteriaOfKind(kind);
+        return [.. Pads.Where(pad => pad.Effects.Count > 0 && criteria.Any(criterion => criterion.Id == pad.Effects.MaxBy(effect => Math.Abs(effect.Value)).Key))];
+    }
+
+    /// <summary>The same numbers, by which no pad is proposed that does not go into a kind of footwear. It is still known where it was used.</summary>
+    /// <exception cref="ArgumentException">There is no such kind of footwear.</exception>
+    public FitDefaults ForKind(string kind)
+    {
+        var fitting = PadsOf(kind).ToHashSet(ReferenceEqualityComparer.Instance);
+        return fitting.Count == Pads.Count ? this : this with { Pads = [.. Pads.Select(pad => fitting.Contains(pad) ? pad : pad with { Corrects = false })] };
+    }
+
+    private IReadOnlyList<Criterion> CriteriaOfKind(string kind) =>
+        CriteriaOf(kind) ?? throw new ArgumentException($"There is no kind of footwear called '{kind}'.", nameof(kind));
+
     /// <summary>The pad with that id, or null where there is none.</summary>
     public Pad? FindPad(string id) => Pads.FirstOrDefault(pad => pad.Id == id);
 

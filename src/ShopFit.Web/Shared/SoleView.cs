@@ -22,6 +22,9 @@ public sealed record SoleView(Side Foot, FootShape Shape)
     /// <summary>The inside of the shoe laid over the foot.</summary>
     public ShoeForm? Shoe { get; init; }
 
+    /// <summary>Whether such a shoe ends in a platform; a soft shoe has none.</summary>
+    public bool HasPlatform { get; init; } = true;
+
     /// <summary>The inside of another shoe, laid over the same foot to be compared; null: none.</summary>
     public ShoeForm? OtherShoe { get; init; }
 

@@ -37,7 +37,7 @@ public sealed record FittingQuestion(FittingBelief Belief, ShortlistQuestion Que
             Kind = fitting.Kind,
             TryOns = tryOns,
             FirstPair = fitting.FirstPair,
-            Defaults = shoes.Numbers,
+            Defaults = shoes.Numbers.ForKind(fitting.Kind),
         });
     }
 }
