@@ -164,7 +164,7 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         for (var index = 0; index < fitting.TryOns.Count; index++)
         {
             var tryOn = fitting.TryOns[index];
-            Expect<RecordTryOnOutcome.Recorded>(await new RecordTryOn(writes, _then).RunAsync(
+            Expect<RecordTryOnOutcome.Recorded>(await new RecordTryOn(writes, shoes, _then).RunAsync(
                 fitter, Key($"try-on {index}"), new RecordTryOnRequest(opened.FittingId, await SizeIdAsync(fitter.ShopId, tryOn.Sku, cancellationToken), tryOn.Fits, tryOn.Pads ?? []), cancellationToken));
         }
 

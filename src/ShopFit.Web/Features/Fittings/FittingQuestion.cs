@@ -24,10 +24,14 @@ public sealed record FittingQuestion(FittingBelief Belief, ShortlistQuestion Que
             .Where(row => row.FittingId == fittingId && row.WithdrawnAt == null)
             .OrderBy(row => row.TriedAt).ThenBy(row => row.Id)
             .ToListAsync(cancellationToken);
+        // A pair that was only put on says nothing. What is said of a fit on a sore foot is kept and teaches nothing, and a pad that
+        // the shop no longer has moves nothing.
+        var sore = fitting.SoreLeft || fitting.SoreRight;
         var tryOns = tried
+            .Where(row => row.Fits is not null && !sore)
             .Select(row => (Row: row, Shoe: shoes.Find(row.SizeId)))
             .Where(pair => pair.Shoe is not null && pair.Shoe.Kind == fitting.Kind)
-            .Select(pair => new TryOn(pair.Shoe!.Sku, pair.Row.Fits, [], PadsAsJson.Read(pair.Row.PadsJson)))
+            .Select(pair => new TryOn(pair.Shoe!.Sku, pair.Row.Fits, [], [.. PadsAsJson.Read(pair.Row.PadsJson).Where(pad => shoes.Numbers.FindPad(pad.Pad) is not null)]))
             .ToList();
         var belief = FittingBelief.Of(evidence, shoes.Numbers);
         return new FittingQuestion(belief, new ShortlistQuestion

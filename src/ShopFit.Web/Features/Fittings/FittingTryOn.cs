@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using ShopFit.Web.Data;
@@ -35,9 +36,12 @@ public sealed class FittingTryOn : IShopRow
 
     public string Note { get; private set; } = "";
 
+    /// <summary>Codes of <see cref="TryOnTags"/>, as JSON.</summary>
+    public string TagsJson { get; private set; } = "[]";
+
     public DateTimeOffset? WithdrawnAt { get; private set; }
 
-    public static FittingTryOn Of(Guid id, Actor actor, Guid fittingId, Guid sizeId, DateTimeOffset triedAt, bool? fits, string padsJson = "[]", string note = "") => new()
+    public static FittingTryOn Of(Guid id, Actor actor, Guid fittingId, Guid sizeId, DateTimeOffset triedAt, bool? fits, string padsJson = "[]", string note = "", IReadOnlyList<string>? tags = null) => new()
     {
         Id = id,
         ShopId = actor.ShopId,
@@ -49,10 +53,29 @@ public sealed class FittingTryOn : IShopRow
         Fits = fits,
         PadsJson = padsJson,
         Note = note.Trim(),
+        TagsJson = JsonSerializer.Serialize(tags ?? []),
     };
+
+    /// <summary>The tags that are set.</summary>
+    public IReadOnlyList<string> Tags() => JsonSerializer.Deserialize<List<string>>(TagsJson) ?? [];
+
+    /// <summary>The row that takes the place of this one when something more is said of the pair.</summary>
+    public FittingTryOn Then(Guid id, Actor actor, DateTimeOffset at, RecordTryOnRequest said) => Of(
+        id,
+        actor,
+        FittingId,
+        SizeId,
+        at,
+        said.Fits ?? Fits,
+        said.Pads is null ? PadsJson : PadsAsJson.Write(said.Pads),
+        said.Note ?? Note,
+        [.. Tags().Union(said.Tags ?? []).Except(said.TagsTakenBack ?? [])]);
 
     /// <summary>Takes it back; the row stays.</summary>
     public void Withdraw(DateTimeOffset at) => WithdrawnAt ??= at;
+
+    /// <summary>Lets it count again, as if it had never been taken back.</summary>
+    public void Restore() => WithdrawnAt = null;
 }
 
 internal sealed class FittingTryOnConfiguration : IEntityTypeConfiguration<FittingTryOn>
@@ -60,7 +83,8 @@ internal sealed class FittingTryOnConfiguration : IEntityTypeConfiguration<Fitti
     public void Configure(EntityTypeBuilder<FittingTryOn> builder)
     {
         builder.Property(tryOn => tryOn.Tablet).HasMaxLength(60);
-        builder.Property(tryOn => tryOn.Note).HasMaxLength(1000);
+        builder.Property(tryOn => tryOn.Note).HasMaxLength(RecordTryOn.LongestNote);
+        builder.Property(tryOn => tryOn.TagsJson).HasDefaultValue("[]");
         builder.HasIndex(tryOn => new { tryOn.ShopId, tryOn.FittingId, tryOn.TriedAt });
         builder.HasOne<FittingRecord>().WithMany().HasForeignKey(tryOn => tryOn.FittingId).OnDelete(DeleteBehavior.Restrict);
         builder.HasOne<ShoeSize>().WithMany().HasForeignKey(tryOn => tryOn.SizeId).OnDelete(DeleteBehavior.Restrict);

@@ -35,7 +35,7 @@ public sealed record SeenTries(IReadOnlyList<SeenWalk> Walks, IReadOnlyList<Seen
             .GroupBy(row => row.SizeId)
             .Select(pair => pair.Last())
             .OrderBy(row => firstPutOn[row.SizeId].TriedAt).ThenBy(row => firstPutOn[row.SizeId].Id)
-            .Select(row => new SeenTryOn(row.Id, row.SizeId, firstPutOn[row.SizeId].TriedAt, row.Fits, PadsAsJson.Read(row.PadsJson), row.Note));
+            .Select(row => new SeenTryOn(row.Id, row.SizeId, firstPutOn[row.SizeId].TriedAt, row.TriedAt, row.Fits, PadsAsJson.Read(row.PadsJson), row.Tags(), row.Note));
         return new(
             [.. walks.Where(row => row.WithdrawnAt is null).Select(row => new SeenWalk(row.Id, row.WalkedAt, row.SizeIds()))],
             [.. tryOns],
@@ -50,7 +50,9 @@ public sealed record SeenWalk(Guid Id, DateTimeOffset At, IReadOnlyList<Guid> Si
 /// <param name="Id">Key of the row that stands.</param>
 /// <param name="SizeId">Which pair.</param>
 /// <param name="FirstAt">When it was first put on.</param>
+/// <param name="At">When something was last said of it.</param>
 /// <param name="Fits">True: with these pads. False: with no allowed set. Null: nobody has said.</param>
 /// <param name="Pads">Pads that were under the feet.</param>
+/// <param name="Tags">Codes of <see cref="TryOnTags"/>.</param>
 /// <param name="Note">In the fitter's words; may be empty.</param>
-public sealed record SeenTryOn(Guid Id, Guid SizeId, DateTimeOffset FirstAt, bool? Fits, IReadOnlyList<PadUnderFoot> Pads, string Note);
+public sealed record SeenTryOn(Guid Id, Guid SizeId, DateTimeOffset FirstAt, DateTimeOffset At, bool? Fits, IReadOnlyList<PadUnderFoot> Pads, IReadOnlyList<string> Tags, string Note);

@@ -43,7 +43,7 @@ public sealed class RecordWalkTests : IAsyncLifetime
         var (wren, finch) = (await SizeAsync("W-38"), await SizeAsync("F-38"));
         await WalkAsync(wren, finch);
 
-        await new RecordTryOn(Shop.Writes, Shop.Clock).RunAsync(Shop.Fitter, Guid.CreateVersion7(), new(_selling.FittingId, wren, null, []), TestContext.Current.CancellationToken);
+        await new RecordTryOn(Shop.Writes, _selling.Shoes, Shop.Clock).RunAsync(Shop.Fitter, Guid.CreateVersion7(), new(_selling.FittingId, wren, null, []), TestContext.Current.CancellationToken);
 
         Assert.Equal([finch], (await TriesAsync()).Waiting);
     }
