@@ -99,7 +99,7 @@ public sealed class FittingRecord : IShopRow
         Version++;
     }
 
-    /// <summary>Opens it again, just as it lay, because the sale that closed it was taken back.</summary>
+    /// <summary>Opens it again, just as it lay, because what closed it was taken back.</summary>
     /// <exception cref="InvalidOperationException">It is open.</exception>
     public void Reopen()
     {

@@ -23,6 +23,7 @@ public static class FittingsFeature
         .AddScoped<KeepHabits>()
         .AddScoped<HabitQueries>()
         .AddScoped<EarlierSentences>()
+        .AddScoped<ReopenFitting>()
         .AddScoped<FeetQueries>()
         .AddScoped<ShortlistQueries>()
         .AddScoped<DecisionQueries>()

@@ -120,6 +120,24 @@ public sealed class TryOnsPanelTests : PageTest
     }
 
     [Fact]
+    public async Task An_ending_without_a_sale_shows_what_was_tried_on_and_can_be_undone()
+    {
+        await WearingAsync();
+        var page = Open("decision");
+        await page.InvokeAsync(() => page.WaitForElement(".others button:last-child").Click());
+        await page.InvokeAsync(() => page.Find(".reasons button").Click());
+        await TapAsync(page, "Close the fitting");
+        page.WaitForAssertion(() => Assert.Contains("Moorlace 38", page.Find(".tried").TextContent, StringComparison.Ordinal));
+
+        await TapAsync(page, "Undo");
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".tried")));
+        await using var db = Shop.CreateDbContext();
+        Assert.Null((await db.Fittings.SingleAsync(TestContext.Current.CancellationToken)).ClosedAt);
+        Assert.NotNull((await db.FittingDecisions.SingleAsync(TestContext.Current.CancellationToken)).WithdrawnAt);
+    }
+
+    [Fact]
     public async Task A_pair_that_hurts_comes_off()
     {
         var page = await WearingAsync();
