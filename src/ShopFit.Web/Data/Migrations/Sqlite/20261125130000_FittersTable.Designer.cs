@@ -1116,6 +1116,12 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasMaxLength(60)
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("TagsJson")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("[]");
+
                     b.Property<DateTime>("TriedAt")
                         .HasColumnType("TEXT");
 

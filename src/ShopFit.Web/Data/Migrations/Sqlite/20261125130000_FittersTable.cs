@@ -88,6 +88,13 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 nullable: false,
                 defaultValue: false);
 
+            migrationBuilder.AddColumn<string>(
+                name: "TagsJson",
+                table: "FittingTryOns",
+                type: "TEXT",
+                nullable: false,
+                defaultValue: "[]");
+
             migrationBuilder.AddColumn<int>(
                 name: "TimesReopened",
                 table: "Fittings",
@@ -773,6 +780,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "PricedByHand",
                 table: "Items");
+
+            migrationBuilder.DropColumn(
+                name: "TagsJson",
+                table: "FittingTryOns");
 
             migrationBuilder.DropColumn(
                 name: "TimesReopened",
