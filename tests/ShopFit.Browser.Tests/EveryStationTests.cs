@@ -31,6 +31,15 @@ public sealed class EveryStationTests(RunningShop shop) : IClassFixture<RunningS
         await page.GotoAsync($"{fitting}/shortlist");
         await Expect(page.Locator("li.pair.laid")).ToBeVisibleAsync();
         await judge.JudgeAsync("shortlist");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Filters" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Group, new() { Name = "Maker" })).ToBeVisibleAsync();
+        await judge.JudgeAsync("shortlist, filters open");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Filters" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Compare" }).Nth(0).ClickAsync();
+        await Expect(page.Locator("button.mark[aria-pressed=true]")).ToHaveCountAsync(1);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Compare" }).Nth(1).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Done comparing" })).ToBeVisibleAsync();
+        await judge.JudgeAsync("shortlist, two pairs compared");
         await page.GetByRole(AriaRole.Link, new() { Name = "Decide on" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Sell for" })).ToBeVisibleAsync();
         await page.Locator(".key.bare[aria-expanded]").First.ClickAsync();
