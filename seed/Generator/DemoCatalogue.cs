@@ -7,14 +7,18 @@ namespace ShopFit.Seed;
 /// <summary>The catalogue and the shelf of the demo shop: the same bytes at every run.</summary>
 internal static class DemoCatalogue
 {
-    /// <summary>Pairs on the shelf.</summary>
+    /// <summary>Pairs on the shelf when the shop began to count, of the first models.</summary>
     internal const int PairsOnShelf = 830;
+
+    /// <summary>Pairs of the models that came later: jazz, tap, character and more soft shoes.</summary>
+    internal const int LaterPairsOnShelf = 270;
 
     /// <summary>No code has more than so many pairs.</summary>
     private const int MostOfOneSize = 4;
 
     /// <summary>Any number would do; it is the same at every run.</summary>
     private const int ShelfSeed = 830_2500;
+    private const int LaterShelfSeed = 270_0300;
 
     /// <summary>A sample is graded along its length: girth as JIS S 5037 does (3 mm in 5), the rest as surveyed feet do (ANSUR II) *(cp)*.</summary>
     private const double GirthPerLength = 3.0 / 5;
@@ -37,8 +41,12 @@ internal static class DemoCatalogue
     internal static IReadOnlyList<DemoSize> Sizes()
     {
         var sizes = DemoMakers.All.SelectMany(SizesOf).ToArray();
-        var onHand = Shelve(sizes);
-        return [.. sizes.Select((size, index) => size with { OnHand = onHand[index] })];
+        DemoSize[] first = [.. sizes.Where(size => !size.Model.CameLater)];
+        DemoSize[] later = [.. sizes.Where(size => size.Model.CameLater)];
+        var onHand = first.Zip(Shelve(first, PairsOnShelf, ShelfSeed))
+            .Concat(later.Zip(Shelve(later, LaterPairsOnShelf, LaterShelfSeed)))
+            .ToDictionary(pair => pair.First.Sku, pair => pair.Second, StringComparer.Ordinal);
+        return [.. sizes.Select(size => size with { OnHand = onHand[size.Sku] })];
     }
 
     /// <summary>The catalogue file.</summary>
@@ -61,7 +69,7 @@ internal static class DemoCatalogue
             var labels = Enumerable.Range(0, 1 + (int)Math.Round((model.To - model.From) / step)).Select(label => model.From + (label * step));
             foreach (var (size, width, vamp, shank) in
                 from size in labels
-                from width in maker.Widths
+                from width in model.Widths ?? maker.Widths
                 from vamp in model.Vamps ?? maker.Vamps
                 from shank in model.Shanks ?? maker.Shanks
                 select (size, width, vamp, shank))
@@ -78,12 +86,12 @@ internal static class DemoCatalogue
     }
 
     /// <summary>Puts one pair after the other where somebody is likely to ask for it, so that the shelf has holes as every shelf has.</summary>
-    private static int[] Shelve(DemoSize[] sizes)
+    private static int[] Shelve(DemoSize[] sizes, int pairs, int seed)
     {
         var weights = sizes.Select(Wanted).ToArray();
         var onHand = new int[sizes.Length];
-        var random = new Random(ShelfSeed);
-        for (var pair = 0; pair < PairsOnShelf; pair++)
+        var random = new Random(seed);
+        for (var pair = 0; pair < pairs; pair++)
         {
             var at = Pick(weights, random.NextDouble() * weights.Sum());
             onHand[at]++;
@@ -111,7 +119,7 @@ internal static class DemoCatalogue
     {
         var away = (LengthOf(size) - size.Model.UsualFoot) / size.Model.FootDeviation;
         var inModel = size.Width.Wanted * size.Vamp.Wanted * size.Shank.Wanted * Math.Exp(-away * away / 2);
-        var choices = Sum(size.Maker.Widths) * Sum(size.Model.Vamps ?? size.Maker.Vamps) * Sum(size.Model.Shanks ?? size.Maker.Shanks);
+        var choices = Sum(size.Model.Widths ?? size.Maker.Widths) * Sum(size.Model.Vamps ?? size.Maker.Vamps) * Sum(size.Model.Shanks ?? size.Maker.Shanks);
         return size.Model.Wanted * inModel / choices;
 
         static double Sum(IEnumerable<DemoChoice> among) => among.Sum(choice => choice.Wanted);
@@ -153,12 +161,14 @@ internal static class DemoCatalogue
         return string.Join(',', cells);
     }
 
-    /// <summary>Length to vamp; empty where only the label is known.</summary>
-    private static IEnumerable<string> FormCells(DemoSize size)
+    private static IEnumerable<string> FormCells(DemoSize size) => FormOf(size).Select(part => part is { } known ? Number(known) : "");
+
+    /// <summary>Length to vamp in mm, to a half; null where only the label is known.</summary>
+    internal static IReadOnlyList<double?> FormOf(DemoSize size)
     {
         if (!size.HasSample)
         {
-            return Enumerable.Repeat("", 7);
+            return [null, null, null, null, null, null, null];
         }
 
         var sample = size.Model.Sample!;
@@ -174,10 +184,10 @@ internal static class DemoCatalogue
             sample.ToeSlope,
             sample.Vamp + (VampPerLength * longer) + (VampPerStep * size.Vamp.Step),
         ];
-        return parts.Select(part => part is { } known ? Number(Math.Round(known * 2, MidpointRounding.AwayFromZero) / 2) : "");
+        return [.. parts.Select(part => part is { } known ? Math.Round(known * 2, MidpointRounding.AwayFromZero) / 2 : part)];
     }
 
-    private static SizeSystem SystemOf(DemoMaker maker) =>
+    internal static SizeSystem SystemOf(DemoMaker maker) =>
         SizeSystem.Find(maker.SizeSystem) ?? throw new InvalidOperationException($"No size system is called {maker.SizeSystem}.");
 
     private static string CodeOf(DemoChoice choice) =>

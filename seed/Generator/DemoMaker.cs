@@ -30,6 +30,9 @@ internal sealed record DemoChoice(string Word, double Step, double Wanted);
 /// <summary>A model of an invented maker.</summary>
 internal sealed record DemoModel(string Name, string Code, string Kind, string Construction)
 {
+    /// <summary>Whether it came when the shop took up further kinds.</summary>
+    public bool CameLater { get; init; }
+
     /// <summary>Smallest label.</summary>
     public required double From { get; init; }
 
@@ -56,6 +59,9 @@ internal sealed record DemoModel(string Name, string Code, string Kind, string C
 
     /// <summary>Choices of this model alone, where it has fewer than its maker's other models.</summary>
     public IReadOnlyList<DemoChoice>? Vamps { get; init; }
+
+    /// <summary>Widths of this model alone.</summary>
+    public IReadOnlyList<DemoChoice>? Widths { get; init; }
 
     /// <summary>Choices of shank of this model alone.</summary>
     public IReadOnlyList<DemoChoice>? Shanks { get; init; }

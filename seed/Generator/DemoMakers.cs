@@ -46,6 +46,18 @@ internal static class DemoMakers
                 Shanks = [NoChoice],
                 Places = [(1.5, "A4"), (5, "A5")],
             },
+            new("Nettlecote", "NET", "character", "soft")
+            {
+                CameLater = true,
+                From = 1,
+                To = 9,
+                PriceMinor = 4_250,
+                UsualFoot = 225,
+                FootDeviation = 22,
+                Widths = [new("Moss", 0, 3), new("Bracken", 1, 2)],
+                Shanks = [NoChoice],
+                Places = [(1, "H1"), (5, "H2")],
+            },
         ]);
 
     /// <summary>Paris points; four widths by bars, three vamps by lines; the shank goes with the model.</summary>
@@ -78,6 +90,19 @@ internal static class DemoMakers
                 PriceMinor = 7_900,
                 Shanks = [new("springy", 4.6, 1)],
                 Places = [(33.5, "C1"), (37, "C2"), (40, "C3")],
+            },
+            new("Clatterford", "CLA", "tap", "soft")
+            {
+                CameLater = true,
+                From = 28,
+                To = 45,
+                PriceMinor = 4_600,
+                UsualFoot = 222,
+                FootDeviation = 26,
+                Widths = [new("two-bar", 0, 3), new("three-bar", 1, 2)],
+                Vamps = [NoChoice],
+                Shanks = [NoChoice],
+                Places = [(28, "H3"), (36, "H4")],
             },
         ]);
 
@@ -121,6 +146,19 @@ internal static class DemoMakers
                 Shanks = [NoChoice],
                 Places = [(200, "F1"), (240, "F2")],
             },
+            new("Rushlight", "RUS", "soft", "soft")
+            {
+                CameLater = true,
+                From = 165,
+                To = 305,
+                PriceMinor = 1_950,
+                Wanted = 1.6,
+                UsualFoot = 222,
+                FootDeviation = 30,
+                Widths = [new("slight", -1, 1), new("plain", 0, 3), new("ample", 1, 3), new("roomy", 2, 2)],
+                Shanks = [NoChoice],
+                Places = [(165, "F5"), (210, "F6"), (250, "F7")],
+            },
         ]);
 
     /// <summary>The foot in centimetres; five widths by grain, four shanks by bells; the vamp goes with the model.</summary>
@@ -151,6 +189,18 @@ internal static class DemoMakers
                 PriceMinor = 6_300,
                 Wanted = 0.8,
                 Places = [(20.5, "D6"), (23.5, "D7")],
+            },
+            new("Fallowstep", "FAL", "jazz", "soft")
+            {
+                CameLater = true,
+                From = 18,
+                To = 30,
+                PriceMinor = 3_350,
+                UsualFoot = 232,
+                FootDeviation = 26,
+                Widths = [new("oat", -1, 1), new("barley", 0, 3), new("wheat", 1, 2)],
+                Shanks = [NoChoice],
+                Places = [(18, "H5"), (24, "H6")],
             },
         ]);
 
@@ -200,6 +250,42 @@ internal static class DemoMakers
                 Vamps = [new("brook", -1, 1), new("beck", 0, 2)],
                 Shanks = [NoChoice],
                 Places = [(3.5, "F3"), (8, "F4")],
+            },
+            new("Quickbeam", "QUB", "jazz", "soft")
+            {
+                CameLater = true,
+                From = 3.5,
+                To = 13,
+                PriceMinor = 3_600,
+                UsualFoot = 240,
+                FootDeviation = 18,
+                Vamps = [NoChoice],
+                Shanks = [NoChoice],
+                Places = [(3.5, "H7")],
+            },
+            new("Copperlane", "COP", "character", "soft")
+            {
+                CameLater = true,
+                From = 3.5,
+                To = 13,
+                PriceMinor = 4_450,
+                UsualFoot = 238,
+                FootDeviation = 16,
+                Vamps = [NoChoice],
+                Shanks = [NoChoice],
+                Places = [(3.5, "H8")],
+            },
+            new("Pebblewick", "PEB", "tap", "soft")
+            {
+                CameLater = true,
+                From = 3.5,
+                To = 13,
+                PriceMinor = 4_900,
+                UsualFoot = 242,
+                FootDeviation = 18,
+                Vamps = [NoChoice],
+                Shanks = [NoChoice],
+                Places = [(3.5, "H9")],
             },
         ]);
 }
