@@ -19,6 +19,16 @@ public sealed class ChooseInFitting(ShopWrites writes, ShoesInMemory shoesInMemo
                 return new ChooseInFittingOutcome.Invalid(SellProblem.NoteTooLong);
             }
 
+            if (chosen.OverruleCode.Length > 0 && !OverruleReasons.All.Contains(chosen.OverruleCode))
+            {
+                return new ChooseInFittingOutcome.Invalid(SellProblem.ReasonUnknown, chosen.OverruleCode);
+            }
+
+            if (chosen.Asked is { IsClear: false })
+            {
+                return new ChooseInFittingOutcome.Invalid(SellProblem.AskedSizeUnclear);
+            }
+
             if (chosen.Discount is { Code.Length: > AskedDiscount.LongestCode } or { Value: < 0 or > SellFittingRequest.MostMinor })
             {
                 return new ChooseInFittingOutcome.Invalid(SellProblem.DiscountOutOfRange);
@@ -32,6 +42,11 @@ public sealed class ChooseInFitting(ShopWrites writes, ShoesInMemory shoesInMemo
 
             var shoes = await shoesInMemory.SeeAsync(db, ct);
             if (shoes.Find(chosen.SizeId) is not { } pair || pair.Kind != fitting.Kind)
+            {
+                return new ChooseInFittingOutcome.Invalid(SellProblem.PairMissing);
+            }
+
+            if (chosen.SuggestedSizeId is { } suggested && shoes.Find(suggested)?.Kind != fitting.Kind)
             {
                 return new ChooseInFittingOutcome.Invalid(SellProblem.PairMissing);
             }
@@ -71,7 +86,17 @@ public sealed class ChooseInFitting(ShopWrites writes, ShoesInMemory shoesInMemo
 /// <param name="AdviceNote">Advice for the sheet; may be empty.</param>
 /// <param name="Discount">The discount that was asked for; null for none.</param>
 public sealed record ChosenForFitting(
-    Guid FittingId, Guid SizeId, IReadOnlyList<PadUnderFoot>? Pads, IReadOnlyList<SaleExtra> Extras, string OverruleReason = "", string AdviceNote = "", AskedDiscount? Discount = null);
+    Guid FittingId, Guid SizeId, IReadOnlyList<PadUnderFoot>? Pads, IReadOnlyList<SaleExtra> Extras, string OverruleReason = "", string AdviceNote = "", AskedDiscount? Discount = null)
+{
+    /// <summary>One of <see cref="OverruleReasons"/>; empty where none was tapped.</summary>
+    public string OverruleCode { get; init; } = "";
+
+    /// <summary>The smaller size that was asked for; null where none was.</summary>
+    public AskedSize? Asked { get; init; }
+
+    /// <summary>The first of the proposals when it was chosen; null where there was none.</summary>
+    public Guid? SuggestedSizeId { get; init; }
+}
 
 /// <summary>How keeping it ended.</summary>
 [JsonDerivedType(typeof(Kept), "kept")]

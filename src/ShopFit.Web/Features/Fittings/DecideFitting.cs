@@ -42,10 +42,7 @@ public sealed class DecideFitting(ShopWrites writes, ShoesInMemory shoesInMemory
     // A pair that was chosen and not bought says as much about the advice as one that was.
     private async Task KeepFitAsync(ShopDbContext db, Actor actor, DecideFittingRequest request, DateTimeOffset now, CancellationToken cancellationToken)
     {
-        var chosen = await db.FittingChoices.AsNoTracking()
-            .Where(row => row.FittingId == request.FittingId)
-            .OrderByDescending(row => row.ChosenAt).ThenByDescending(row => row.Id)
-            .FirstOrDefaultAsync(cancellationToken);
+        var chosen = await FittingChoice.NewestAsync(db, request.FittingId, cancellationToken);
         var shoes = await shoesInMemory.SeeAsync(db, cancellationToken);
         if ((request.SizeId ?? chosen?.SizeId) is not { } sizeId
             || shoes.Find(sizeId) is not { } pair
@@ -55,7 +52,7 @@ public sealed class DecideFitting(ShopWrites writes, ShoesInMemory shoesInMemory
         }
 
         var pads = chosen?.SizeId == sizeId ? chosen.Chosen().Pads : null;
-        db.FittingSnapshots.Add(FitAtClosing.Snapshot(actor, request.FittingId, now, shoes, FitAtClosing.Judge(question, shoes, pair, pads)));
+        db.FittingSnapshots.Add(FitAtClosing.Snapshot(actor, request.FittingId, now, shoes, FitAtClosing.Judge(question, shoes, pair, pads), FitAtClosing.Suggested(question, shoes, chosen)));
     }
 
     private static DecideProblem? Check(DecideFittingRequest request) => request switch

@@ -29,7 +29,11 @@ internal static class FitAtClosing
         return pads is null ? best : ChosenFit.Of(best, pads, shoes.Numbers);
     }
 
-    public static FittingSnapshot Snapshot(Actor actor, Guid fittingId, DateTimeOffset now, ShoesOnFile shoes, PairFit fit) => FittingSnapshot.Of(
+    /// <summary>The pair that was proposed first when the fitter chose, judged as it is at closing; null where there was none.</summary>
+    public static PairFit? Suggested(FittingQuestion question, ShoesOnFile shoes, FittingChoice? choice) =>
+        choice?.SuggestedSizeId is { } first && shoes.Find(first) is { } pair && pair.Kind == question.Question.Kind ? Judge(question, shoes, pair, pads: null) : null;
+
+    public static FittingSnapshot Snapshot(Actor actor, Guid fittingId, DateTimeOffset now, ShoesOnFile shoes, PairFit fit, PairFit? suggested) => FittingSnapshot.Of(
         Guid.CreateVersion7(now),
         actor.ShopId,
         fittingId,
@@ -40,5 +44,5 @@ internal static class FitAtClosing
         PadsAsJson.Write(fit.Pads),
         JsonSerializer.Serialize(
             fit.Criteria.Select(place => new { place.Foot, Criterion = place.Criterion.Id, place.Ease, place.Low, place.High, place.Desirability }),
-            Format));
+            Format)).Beside(suggested is null ? null : shoes.Find(suggested.Shoe.Sku)?.SizeId, suggested?.ChanceOfFit);
 }

@@ -45,9 +45,12 @@ public sealed class FittingDecision : IShopRow
     /// <summary>Why the fitter went against the advice shown; empty where they did not.</summary>
     public string OverruleReason { get; private set; } = "";
 
+    /// <summary>One of <see cref="OverruleReasons"/>; empty where none was tapped.</summary>
+    public string OverruleCode { get; private set; } = "";
+
     public DateTimeOffset? WithdrawnAt { get; private set; }
 
-    public static FittingDecision Of(Guid id, Actor actor, Guid fittingId, DateTimeOffset decidedAt, string kind, string why, Guid? sizeId, string padsJson = "[]", string adviceNote = "", string overruleReason = "", string reason = "")
+    public static FittingDecision Of(Guid id, Actor actor, Guid fittingId, DateTimeOffset decidedAt, string kind, string why, Guid? sizeId, string padsJson = "[]", string adviceNote = "", string overruleReason = "", string reason = "", string overruleCode = "")
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(kind);
         return new FittingDecision
@@ -65,6 +68,7 @@ public sealed class FittingDecision : IShopRow
             PadsJson = padsJson,
             AdviceNote = adviceNote.Trim(),
             OverruleReason = overruleReason.Trim(),
+            OverruleCode = overruleCode,
         };
     }
 
@@ -84,6 +88,7 @@ internal sealed class FittingDecisionConfiguration : IEntityTypeConfiguration<Fi
         builder.Property(decision => decision.Why).HasMaxLength(1000);
         builder.Property(decision => decision.AdviceNote).HasMaxLength(1000);
         builder.Property(decision => decision.OverruleReason).HasMaxLength(1000);
+        builder.Property(decision => decision.OverruleCode).HasMaxLength(20);
         builder.HasIndex(decision => new { decision.ShopId, decision.FittingId, decision.DecidedAt });
         builder.HasOne<FittingRecord>().WithMany().HasForeignKey(decision => decision.FittingId).OnDelete(DeleteBehavior.Restrict);
         builder.HasOne<ShoeSize>().WithMany().HasForeignKey(decision => decision.SizeId).OnDelete(DeleteBehavior.Restrict);

@@ -32,10 +32,7 @@ public sealed class FittingQueries(ShopContexts contexts)
             .Where(row => row.FittingId == fittingId)
             .OrderBy(row => row.TakenAt).ThenBy(row => row.Id)
             .ToListAsync(cancellationToken);
-        var choice = await db.FittingChoices.AsNoTracking()
-            .Where(row => row.FittingId == fittingId)
-            .OrderByDescending(row => row.ChosenAt).ThenByDescending(row => row.Id)
-            .FirstOrDefaultAsync(cancellationToken);
+        var choice = await FittingChoice.NewestAsync(db, fittingId, cancellationToken);
         var tries = await SeenTries.LoadAsync(db, fittingId, cancellationToken);
         var pairsBefore = fitting.DancerId is null
             ? 0
@@ -68,6 +65,7 @@ public sealed class FittingQueries(ShopContexts contexts)
             Tries = tries,
             Choice = choice is null ? null : new SeenChoice(choice.Id, choice.ChosenAt, choice.Chosen()),
             Decision = await DecisionAsync(db, fittingId, cancellationToken),
+            Suggested = fitting.ClosedAt is null ? null : await SuggestedAsync(db, fittingId, cancellationToken),
             Time = ShopTime.Of(shop),
             Units = shop.Units,
             SizeSystem = shop.SizeSystemShown,
@@ -147,6 +145,14 @@ public sealed class FittingQueries(ShopContexts contexts)
         }
 
         return result;
+    }
+
+    private static async Task<SeenSuggestion?> SuggestedAsync(ShopDbContext db, Guid fittingId, CancellationToken cancellationToken)
+    {
+        var newest = await db.FittingSnapshots.AsNoTracking().Where(row => row.FittingId == fittingId).OrderByDescending(row => row.Id).FirstOrDefaultAsync(cancellationToken);
+        return newest is { SuggestedSizeId: { } sizeId, SuggestedChance: { } chance }
+            ? new SeenSuggestion(await db.Items.Where(row => row.Id == sizeId).Select(row => row.Name).SingleAsync(cancellationToken), chance)
+            : null;
     }
 
     private static async Task<SeenDecision?> DecisionAsync(ShopDbContext db, Guid fittingId, CancellationToken cancellationToken)

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using ShopFit.Web.Data;
+using ShopFit.Web.Features.Catalogue;
 
 namespace ShopFit.Web.Features.Fittings;
 
@@ -33,6 +34,19 @@ public sealed class FittingSnapshot : IShopRow
 
     public string CriteriaJson { get; private set; } = "[]";
 
+    /// <summary>The first of the proposals; null where there was none.</summary>
+    public Guid? SuggestedSizeId { get; private set; }
+
+    /// <summary>Its chance of fit, 0 to 1; null where there was none.</summary>
+    public double? SuggestedChance { get; private set; }
+
+    /// <summary>Keeps what was proposed first beside what was decided on.</summary>
+    public FittingSnapshot Beside(Guid? suggestedSizeId, double? suggestedChance)
+    {
+        (SuggestedSizeId, SuggestedChance) = (suggestedSizeId, suggestedChance);
+        return this;
+    }
+
     public static FittingSnapshot Of(Guid id, Guid shopId, Guid fittingId, string defaultsFingerprint, int offsetsVersion, double? chanceOfFit, double? score, string padsJson, string criteriaJson) => new()
     {
         Id = id,
@@ -54,6 +68,7 @@ internal sealed class FittingSnapshotConfiguration : IEntityTypeConfiguration<Fi
         builder.Property(snapshot => snapshot.DefaultsFingerprint).HasMaxLength(64);
         // One each time it was closed: a sale that was taken back opens a fitting again. The newest key holds.
         builder.HasIndex(snapshot => new { snapshot.ShopId, snapshot.FittingId });
+        builder.HasOne<ShoeSize>().WithMany().HasForeignKey(snapshot => snapshot.SuggestedSizeId).OnDelete(DeleteBehavior.Restrict);
         builder.HasOne<FittingRecord>().WithMany().HasForeignKey(snapshot => snapshot.FittingId).OnDelete(DeleteBehavior.Restrict);
     }
 }

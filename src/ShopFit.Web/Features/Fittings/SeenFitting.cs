@@ -72,6 +72,9 @@ public sealed record SeenFitting
     /// <summary>How it ended; null while it is open.</summary>
     public required SeenDecision? Decision { get; init; }
 
+    /// <summary>What was proposed first when it was closed; null where nothing was.</summary>
+    public SeenSuggestion? Suggested { get; init; }
+
     /// <summary>The wall clock of the shop.</summary>
     public required ShopTime Time { get; init; }
 
@@ -104,6 +107,11 @@ public sealed record SeenReading(Guid Id, DateTimeOffset TakenAt, Reading Readin
 
 /// <summary>What lies ready, with its key.</summary>
 public sealed record SeenChoice(Guid Id, DateTimeOffset At, ChosenForFitting Chosen);
+
+/// <summary>The first of the proposals.</summary>
+/// <param name="Pair">Its name.</param>
+/// <param name="Chance">Its chance of fit at closing, 0 to 1.</param>
+public sealed record SeenSuggestion(string Pair, double Chance);
 
 /// <summary>How a fitting ended.</summary>
 /// <param name="Kind">One of <see cref="DecisionKinds"/>.</param>

@@ -54,6 +54,17 @@ public sealed class ShortlistQueries(ShopContexts contexts, CatalogueQueries cat
                 cancellationToken);
     }
 
+    /// <summary>The first of the proposals on the shelf; null where there is none.</summary>
+    public async Task<SeenPair?> FirstAsync(Guid fittingId, CancellationToken cancellationToken)
+    {
+        var (shoes, question) = await QuestionAsync(fittingId, cancellationToken);
+        return question is null
+            ? null
+            : await Task.Run(
+                () => Shortlist.Of(question.Question with { From = ShortlistFrom.Shelf, Limit = 1 }, cancellationToken).Pairs is [var first, ..] ? new SeenPair(shoes.Find(first.Shoe.Sku)!, first) : null,
+                cancellationToken);
+    }
+
     private async Task<(ShoesOnFile Shoes, FittingQuestion? Question)> QuestionAsync(Guid fittingId, CancellationToken cancellationToken)
     {
         var shoes = await catalogue.ShoesOnFileAsync(cancellationToken);

@@ -16,6 +16,8 @@ public sealed class SaleRefusals(IStringLocalizer<BagWords> words)
         SellFittingOutcome.NotAllowed => words["skin is broken. Let it heal first."].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.PriceMissing } invalid => words["{0} has no price yet. A manager can set it in the catalogue.", invalid.About].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.NoteTooLong } => words["a note is longer than {0} letters: write it shorter.", SellFittingRequest.LongestNote].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.ReasonUnknown } invalid => words["“{0}” is not one of the reasons. Tap one of them.", invalid.About].Value,
+        SellFittingOutcome.Invalid { Problem: SellProblem.AskedSizeUnclear } => words["the size asked for has 1 to {0} letters.", AskedSize.LongestLabel].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.Quantity } => words["of one thing 1 to {0} are sold at once.", SellFittingRequest.MostPieces].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.PadTwice } => words["a pad goes once under a foot."].Value,
         SellFittingOutcome.Invalid { Problem: SellProblem.ItemMissing } => words["something in the bag is no longer in the catalogue. Load the page afresh."].Value,

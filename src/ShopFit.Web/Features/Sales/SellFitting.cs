@@ -71,10 +71,11 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             return new SellFittingOutcome.Gone(gone.Code, gone.Name);
         }
 
+        var chosen = await FittingChoice.NewestAsync(db, fitting.Id, cancellationToken);
         var padsJson = PadsAsJson.Write(request.Pads);
         db.FittingDecisions.Add(FittingDecision.Of(
-            Guid.CreateVersion7(now), actor, fitting.Id, now, DecisionKinds.Sold, request.Why ?? "", pair.SizeId, padsJson, request.AdviceNote ?? "", request.OverruleReason ?? ""));
-        db.FittingSnapshots.Add(FitAtClosing.Snapshot(actor, fitting.Id, now, shoes, fit));
+            Guid.CreateVersion7(now), actor, fitting.Id, now, DecisionKinds.Sold, request.Why ?? "", pair.SizeId, padsJson, request.AdviceNote ?? "", request.OverruleReason ?? "", overruleCode: chosen?.SizeId == pair.SizeId ? chosen.OverruleCode : ""));
+        db.FittingSnapshots.Add(FitAtClosing.Snapshot(actor, fitting.Id, now, shoes, fit, FitAtClosing.Suggested(question, shoes, chosen)));
         fitting.Close(now);
 
         var sheet = TakeHomeSheetFacts.Of(new SoldFitting

@@ -80,6 +80,12 @@ public enum SellProblem
     /// <summary>A note is longer than is kept.</summary>
     NoteTooLong,
 
+    /// <summary>Not one of the reasons for another pair.</summary>
+    ReasonUnknown,
+
+    /// <summary>The size that was asked for says nothing, or too much.</summary>
+    AskedSizeUnclear,
+
     /// <summary>There is nothing in the bag.</summary>
     BagEmpty,
 

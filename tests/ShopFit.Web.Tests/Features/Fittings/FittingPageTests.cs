@@ -233,6 +233,28 @@ public sealed class FittingPageTests : PageTest
         Assert.Null(newest.Pads);
     }
 
+    [Fact]
+    public async Task Another_pair_than_the_first_proposal_is_taken_for_a_reason_that_stands_in_the_record()
+    {
+        Guid[] pairs = [await HasPairAsync(), await HasPairAsync("M-39", 39, "B4")];
+        var fitting = await DraftAsync();
+        var first = await Services.GetRequiredService<ShortlistQueries>().FirstAsync(fitting, TestContext.Current.CancellationToken);
+        var page = OpenDecision(fitting, pairs.Single(pair => pair != first!.Shoe.SizeId));
+
+        page.WaitForElement(".overrule");
+        Assert.Contains($"We suggested {first!.Name} first", page.Find(".overrule").TextContent, StringComparison.Ordinal);
+        await page.InvokeAsync(() => Button(page, "The teacher asks for it").Click());
+        page.WaitForAssertion(() => Assert.Equal("true", Button(page, "The teacher asks for it").GetAttribute("aria-pressed")));
+        await page.InvokeAsync(() => Button(page, "A smaller size was asked for").Click());
+        await page.InvokeAsync(() => page.WaitForElement(".asked input").Change("36"));
+        page.WaitForAssertion(() => Assert.Contains("A smaller size was asked for: 36.", page.Find(".asked").TextContent, StringComparison.Ordinal));
+        await page.InvokeAsync(() => page.Find(".talk button.main").Click());
+
+        page.WaitForAssertion(() => Assert.Contains("What we suggested first", page.Markup, StringComparison.Ordinal));
+        Assert.Contains("The teacher asks for it", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("A smaller size was asked for: 36.", page.Markup, StringComparison.Ordinal);
+    }
+
     private NavigationManager Navigation => Services.GetRequiredService<NavigationManager>();
 
     private async Task ChooseAsync(ChosenForFitting chosen) => Assert.IsType<ChooseInFittingOutcome.Kept>(

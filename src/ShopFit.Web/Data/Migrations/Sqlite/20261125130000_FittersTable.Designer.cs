@@ -792,6 +792,16 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasMaxLength(1000)
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("AdvisedPair")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("AskedLabel")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("ChosenAt")
                         .HasColumnType("TEXT");
 
@@ -804,6 +814,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("FittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OverruleCode")
+                        .IsRequired()
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
                     b.Property<string>("OverruleReason")
@@ -821,6 +836,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("SizeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SuggestedSizeId")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Tablet")
@@ -856,6 +874,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OverruleCode")
                         .IsRequired()
                         .HasMaxLength(20)
                         .HasColumnType("TEXT");
@@ -1073,9 +1096,17 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("SuggestedChance")
+                        .HasColumnType("REAL");
+
+                    b.Property<Guid?>("SuggestedSizeId")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.HasIndex("FittingId");
+
+                    b.HasIndex("SuggestedSizeId");
 
                     b.HasIndex("ShopId", "FittingId");
 
@@ -2254,6 +2285,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasForeignKey("FittingId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("ShopFit.Web.Features.Catalogue.ShoeSize", null)
+                        .WithMany()
+                        .HasForeignKey("SuggestedSizeId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingTryOn", b =>

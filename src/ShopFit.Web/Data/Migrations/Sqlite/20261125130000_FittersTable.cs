@@ -95,6 +95,18 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 nullable: false,
                 defaultValue: "[]");
 
+            migrationBuilder.AddColumn<double>(
+                name: "SuggestedChance",
+                table: "FittingSnapshots",
+                type: "REAL",
+                nullable: true);
+
+            migrationBuilder.AddColumn<Guid>(
+                name: "SuggestedSizeId",
+                table: "FittingSnapshots",
+                type: "TEXT",
+                nullable: true);
+
             migrationBuilder.AddColumn<int>(
                 name: "TimesReopened",
                 table: "Fittings",
@@ -103,10 +115,48 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 defaultValue: 0);
 
             migrationBuilder.AddColumn<string>(
+                name: "OverruleCode",
+                table: "FittingDecisions",
+                type: "TEXT",
+                maxLength: 20,
+                nullable: false,
+                defaultValue: "");
+
+            migrationBuilder.AddColumn<string>(
+                name: "AdvisedPair",
+                table: "FittingChoices",
+                type: "TEXT",
+                maxLength: 200,
+                nullable: false,
+                defaultValue: "");
+
+            migrationBuilder.AddColumn<string>(
+                name: "AskedLabel",
+                table: "FittingChoices",
+                type: "TEXT",
+                maxLength: 40,
+                nullable: false,
+                defaultValue: "");
+
+            migrationBuilder.AddColumn<string>(
                 name: "DiscountJson",
                 table: "FittingChoices",
                 type: "TEXT",
                 maxLength: 200,
+                nullable: true);
+
+            migrationBuilder.AddColumn<string>(
+                name: "OverruleCode",
+                table: "FittingChoices",
+                type: "TEXT",
+                maxLength: 20,
+                nullable: false,
+                defaultValue: "");
+
+            migrationBuilder.AddColumn<Guid>(
+                name: "SuggestedSizeId",
+                table: "FittingChoices",
+                type: "TEXT",
                 nullable: true);
 
             migrationBuilder.AddColumn<bool>(
@@ -495,6 +545,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 columns: new[] { "ShopId", "FittingId" });
 
             migrationBuilder.CreateIndex(
+                name: "IX_FittingSnapshots_SuggestedSizeId",
+                table: "FittingSnapshots",
+                column: "SuggestedSizeId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Dancers_StudioId",
                 table: "Dancers",
                 column: "StudioId");
@@ -663,6 +718,14 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 onDelete: ReferentialAction.SetNull);
 
             migrationBuilder.AddForeignKey(
+                name: "FK_FittingSnapshots_ShoeSizes_SuggestedSizeId",
+                table: "FittingSnapshots",
+                column: "SuggestedSizeId",
+                principalTable: "ShoeSizes",
+                principalColumn: "Id",
+                onDelete: ReferentialAction.Restrict);
+
+            migrationBuilder.AddForeignKey(
                 name: "FK_Sales_Vouchers_VoucherId",
                 table: "Sales",
                 column: "VoucherId",
@@ -677,6 +740,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropForeignKey(
                 name: "FK_Dancers_Studios_StudioId",
                 table: "Dancers");
+
+            migrationBuilder.DropForeignKey(
+                name: "FK_FittingSnapshots_ShoeSizes_SuggestedSizeId",
+                table: "FittingSnapshots");
 
             migrationBuilder.DropForeignKey(
                 name: "FK_Sales_Vouchers_VoucherId",
@@ -738,6 +805,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 table: "FittingSnapshots");
 
             migrationBuilder.DropIndex(
+                name: "IX_FittingSnapshots_SuggestedSizeId",
+                table: "FittingSnapshots");
+
+            migrationBuilder.DropIndex(
                 name: "IX_Dancers_StudioId",
                 table: "Dancers");
 
@@ -786,11 +857,39 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 table: "FittingTryOns");
 
             migrationBuilder.DropColumn(
+                name: "SuggestedChance",
+                table: "FittingSnapshots");
+
+            migrationBuilder.DropColumn(
+                name: "SuggestedSizeId",
+                table: "FittingSnapshots");
+
+            migrationBuilder.DropColumn(
                 name: "TimesReopened",
                 table: "Fittings");
 
             migrationBuilder.DropColumn(
+                name: "OverruleCode",
+                table: "FittingDecisions");
+
+            migrationBuilder.DropColumn(
+                name: "AdvisedPair",
+                table: "FittingChoices");
+
+            migrationBuilder.DropColumn(
+                name: "AskedLabel",
+                table: "FittingChoices");
+
+            migrationBuilder.DropColumn(
                 name: "DiscountJson",
+                table: "FittingChoices");
+
+            migrationBuilder.DropColumn(
+                name: "OverruleCode",
+                table: "FittingChoices");
+
+            migrationBuilder.DropColumn(
+                name: "SuggestedSizeId",
                 table: "FittingChoices");
 
             migrationBuilder.DropColumn(

@@ -789,6 +789,16 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasMaxLength(1000)
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("AdvisedPair")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("AskedLabel")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("ChosenAt")
                         .HasColumnType("TEXT");
 
@@ -801,6 +811,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("FittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OverruleCode")
+                        .IsRequired()
+                        .HasMaxLength(20)
                         .HasColumnType("TEXT");
 
                     b.Property<string>("OverruleReason")
@@ -818,6 +833,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("SizeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SuggestedSizeId")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Tablet")
@@ -853,6 +871,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OverruleCode")
                         .IsRequired()
                         .HasMaxLength(20)
                         .HasColumnType("TEXT");
@@ -1070,9 +1093,17 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<Guid>("ShopId")
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("SuggestedChance")
+                        .HasColumnType("REAL");
+
+                    b.Property<Guid?>("SuggestedSizeId")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.HasIndex("FittingId");
+
+                    b.HasIndex("SuggestedSizeId");
 
                     b.HasIndex("ShopId", "FittingId");
 
@@ -2251,6 +2282,11 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .HasForeignKey("FittingId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("ShopFit.Web.Features.Catalogue.ShoeSize", null)
+                        .WithMany()
+                        .HasForeignKey("SuggestedSizeId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("ShopFit.Web.Features.Fittings.FittingTryOn", b =>
