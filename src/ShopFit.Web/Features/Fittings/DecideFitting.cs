@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.People;
+using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web.Features.Fittings;
 
@@ -11,6 +12,11 @@ public sealed class DecideFitting(ShopWrites writes, ShoesInMemory shoesInMemory
 {
     /// <summary>Longest word of the fitter's own, as the database keeps it.</summary>
     public const int LongestWhy = 1000;
+
+    private const int MostYearsAhead = 2;
+
+    /// <summary>The latest day to come back on, or to wait for a pair.</summary>
+    public static DateOnly Latest(DateOnly today) => today.AddYears(MostYearsAhead);
 
     public Task<DecideFittingOutcome> RunAsync(Actor actor, Guid commandId, DecideFittingRequest request, CancellationToken cancellationToken) =>
         writes.RunAsync<DecideFittingOutcome>(actor, commandId, nameof(DecideFitting), async (db, ct) =>
@@ -32,8 +38,14 @@ public sealed class DecideFitting(ShopWrites writes, ShoesInMemory shoesInMemory
             }
 
             var now = clock.GetUtcNow();
+            var today = ShopTime.Of(await db.Shops.AsNoTracking().SingleAsync(row => row.Id == actor.ShopId, ct)).Day(now);
+            if (request.DueOn < today || request.DueOn > Latest(today))
+            {
+                return new DecideFittingOutcome.Invalid(DecideProblem.DayOutOfRange);
+            }
+
             db.FittingDecisions.Add(FittingDecision.Of(
-                commandId, actor, request.FittingId, now, request.Kind, request.Why, request.SizeId, reason: request.Reason ?? ""));
+                commandId, actor, request.FittingId, now, request.Kind, request.Why, request.SizeId, reason: request.Reason ?? "", dueOn: request.Kind is DecisionKinds.NotToday ? null : request.DueOn));
             fitting.Close(now);
             await KeepFitAsync(db, actor, request, now, ct);
             return new DecideFittingOutcome.Decided();
@@ -60,7 +72,7 @@ public sealed class DecideFitting(ShopWrites writes, ShoesInMemory shoesInMemory
         { Kind: not (DecisionKinds.ComeBack or DecisionKinds.NotToday or DecisionKinds.Order) } => DecideProblem.KindUnknown,
         { Kind: DecisionKinds.NotToday, Reason: null or "" } => DecideProblem.ReasonMissing,
         { Kind: DecisionKinds.NotToday, Reason: var reason } when !NotTodayReasons.All.Contains(reason) => DecideProblem.ReasonMissing,
-        { Kind: DecisionKinds.ComeBack } when string.IsNullOrWhiteSpace(request.Why) => DecideProblem.WhyMissing,
+        { Kind: DecisionKinds.ComeBack, DueOn: null } when string.IsNullOrWhiteSpace(request.Why) => DecideProblem.WhyMissing,
         { Kind: DecisionKinds.Order, SizeId: null } => DecideProblem.PairMissing,
         { Why.Length: > LongestWhy } => DecideProblem.WhyTooLong,
         _ => null,
@@ -71,9 +83,10 @@ public sealed class DecideFitting(ShopWrites writes, ShoesInMemory shoesInMemory
 /// <param name="FittingId">Which fitting.</param>
 /// <param name="Kind">One of <see cref="DecisionKinds"/>, but not a sale.</param>
 /// <param name="Reason">One of <see cref="NotTodayReasons"/> where nothing was bought.</param>
-/// <param name="Why">In the fitter's words: when to come back, what is to be ordered.</param>
+/// <param name="Why">In the fitter's words: what to come back for, which changes the maker is asked for.</param>
 /// <param name="SizeId">The pair to be ordered.</param>
-public sealed record DecideFittingRequest(Guid FittingId, string Kind, string? Reason, string Why, Guid? SizeId = null);
+/// <param name="DueOn">The day to come back on, or until which the pair is wished for; null where none was said.</param>
+public sealed record DecideFittingRequest(Guid FittingId, string Kind, string? Reason, string Why, Guid? SizeId = null, DateOnly? DueOn = null);
 
 /// <summary>What is wrong with an ending.</summary>
 public enum DecideProblem
@@ -84,11 +97,14 @@ public enum DecideProblem
     /// <summary>Not today needs its reason.</summary>
     ReasonMissing,
 
-    /// <summary>Come back needs its when and what for.</summary>
+    /// <summary>Come back needs its day, or what for.</summary>
     WhyMissing,
 
     /// <summary>The words are too long.</summary>
     WhyTooLong,
+
+    /// <summary>The day lies behind, or too far ahead.</summary>
+    DayOutOfRange,
 
     /// <summary>An order needs its pair.</summary>
     PairMissing,

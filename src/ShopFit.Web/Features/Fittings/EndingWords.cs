@@ -20,7 +20,7 @@ internal static class EndingWords
     public static string Problem(DecideProblem problem, IStringLocalizer<FittingWords> words) => problem switch
     {
         DecideProblem.ReasonMissing => words["Reason: choose one of them. It is what the shop most needs to know."],
-        DecideProblem.WhyMissing => words["When and what for: write it down, so that whoever is here then knows."],
+        DecideProblem.WhyMissing => words["When or what for: choose a day, or write down what for, so that whoever is here then knows."],
         DecideProblem.WhyTooLong => words["The words are longer than {0} letters: write them shorter.", DecideFitting.LongestWhy],
         DecideProblem.PairMissing => words["An order needs its pair: choose it on the shortlist."],
         _ => words["This is not one of the endings."],

@@ -34,6 +34,9 @@ public sealed class FittingDecision : IShopRow
     /// <summary>Why, in the fitter's words; printed on the sheet.</summary>
     public string Why { get; private set; } = "";
 
+    /// <summary>The day to come back on, or until which a pair is wished for; null where none was said.</summary>
+    public DateOnly? DueOn { get; private set; }
+
     public Guid? SizeId { get; private set; }
 
     /// <summary>The pads that go with it, as JSON.</summary>
@@ -50,7 +53,7 @@ public sealed class FittingDecision : IShopRow
 
     public DateTimeOffset? WithdrawnAt { get; private set; }
 
-    public static FittingDecision Of(Guid id, Actor actor, Guid fittingId, DateTimeOffset decidedAt, string kind, string why, Guid? sizeId, string padsJson = "[]", string adviceNote = "", string overruleReason = "", string reason = "", string overruleCode = "")
+    public static FittingDecision Of(Guid id, Actor actor, Guid fittingId, DateTimeOffset decidedAt, string kind, string why, Guid? sizeId, string padsJson = "[]", string adviceNote = "", string overruleReason = "", string reason = "", string overruleCode = "", DateOnly? dueOn = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(kind);
         return new FittingDecision
@@ -64,6 +67,7 @@ public sealed class FittingDecision : IShopRow
             Kind = kind,
             Reason = reason,
             Why = why.Trim(),
+            DueOn = dueOn,
             SizeId = sizeId,
             PadsJson = padsJson,
             AdviceNote = adviceNote.Trim(),

@@ -113,6 +113,20 @@ public sealed class FittingQueries(ShopContexts contexts)
         return await RowsAsync(db, db.Fittings.Where(row => wished.Contains(row.Id)), count, cancellationToken);
     }
 
+    /// <summary>Fittings that ended with a day to come back on from that moment's day on, the nearest first.</summary>
+    public async Task<IReadOnlyList<FittingRow>> ComingBackAsync(DateTimeOffset moment, int count, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        var today = ShopTime.Of(await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken)).Day(moment);
+        var next = await db.FittingDecisions
+            .Where(decision => decision.Kind == DecisionKinds.ComeBack && decision.WithdrawnAt == null && decision.DueOn >= today)
+            .OrderBy(decision => decision.DueOn)
+            .Select(decision => decision.FittingId)
+            .Take(count)
+            .ToListAsync(cancellationToken);
+        return [.. (await RowsAsync(db, db.Fittings.Where(row => next.Contains(row.Id)), count, cancellationToken)).OrderBy(row => row.Decision?.DueOn)];
+    }
+
     /// <summary>The fittings of one dancer, the latest first.</summary>
     public async Task<IReadOnlyList<FittingRow>> OfDancerAsync(Guid dancerId, int count, CancellationToken cancellationToken)
     {
@@ -168,7 +182,7 @@ public sealed class FittingQueries(ShopContexts contexts)
 
         var pair = decision.SizeId is null ? null : await db.Items.Where(row => row.Id == decision.SizeId).Select(row => row.Name).SingleOrDefaultAsync(cancellationToken);
         var paper = await db.Papers.Where(row => row.FittingId == fittingId && row.Kind == PaperKinds.TakeHomeSheet && db.Sales.Any(sale => sale.Id == row.SaleId && sale.VoidedAt == null)).OrderByDescending(row => row.MadeAt).Select(row => (Guid?)row.Id).FirstOrDefaultAsync(cancellationToken);
-        return new SeenDecision(decision.Kind, decision.Reason, decision.Why, decision.DecidedAt, pair ?? "", paper);
+        return new SeenDecision(decision.Kind, decision.Reason, decision.Why, decision.DecidedAt, pair ?? "", paper) { DueOn = decision.DueOn };
     }
 }
 

@@ -120,4 +120,8 @@ public sealed record SeenSuggestion(string Pair, double Chance);
 /// <param name="At">When.</param>
 /// <param name="Pair">Name of the pair; empty where there is none.</param>
 /// <param name="PaperId">The sheet to take home, where one was made.</param>
-public sealed record SeenDecision(string Kind, string Reason, string Why, DateTimeOffset At, string Pair, Guid? PaperId);
+public sealed record SeenDecision(string Kind, string Reason, string Why, DateTimeOffset At, string Pair, Guid? PaperId)
+{
+    /// <summary>The day to come back on, or until which the pair is wished for; null where none was said.</summary>
+    public DateOnly? DueOn { get; init; }
+}

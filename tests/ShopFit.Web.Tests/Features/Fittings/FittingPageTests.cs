@@ -255,6 +255,27 @@ public sealed class FittingPageTests : PageTest
         Assert.Contains("A smaller size was asked for: 36.", page.Markup, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_wish_for_an_order_is_closed_with_its_day_and_the_changes_and_a_day_that_is_none_keeps_it_open()
+    {
+        var page = OpenDecision(await DraftAsync(), await HasPairAsync());
+        page.WaitForElement(".talk button.main");
+        await page.InvokeAsync(() => Button(page, "Wish for an order").Click());
+
+        await page.InvokeAsync(() => page.Find(".due input").Input("soon"));
+        await page.InvokeAsync(() => page.Find(".ending textarea").Change("a lower heel"));
+        await page.InvokeAsync(() => Button(page, "Close the fitting").Click());
+        page.WaitForAssertion(() => Assert.Contains("“soon” is no day", page.Find(".due .problem").TextContent, StringComparison.Ordinal));
+        Assert.Equal("soon", page.Find(".due input").GetAttribute("value"));
+
+        await page.InvokeAsync(() => Button(page, "In 4 weeks").Click());
+        await page.InvokeAsync(() => Button(page, "Close the fitting").Click());
+
+        page.WaitForAssertion(() => Assert.Contains("To be ordered", page.Markup, StringComparison.Ordinal));
+        Assert.Contains("Until ", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("a lower heel", page.Markup, StringComparison.Ordinal);
+    }
+
     private NavigationManager Navigation => Services.GetRequiredService<NavigationManager>();
 
     private async Task ChooseAsync(ChosenForFitting chosen) => Assert.IsType<ChooseInFittingOutcome.Kept>(

@@ -71,6 +71,23 @@ public sealed class OpenAndEndFittingTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Come_back_keeps_its_day_and_refuses_one_that_lies_behind_or_years_ahead()
+    {
+        var fitting = Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(await DancerAsync(null, underAge: false))).FittingId;
+        var today = DateOnly.FromDateTime(_shop.Clock.GetUtcNow().UtcDateTime);
+
+        foreach (var day in new[] { today.AddDays(-3), today.AddYears(2).AddDays(3) })
+        {
+            Assert.Equal(DecideProblem.DayOutOfRange, Assert.IsType<DecideFittingOutcome.Invalid>(await EndAsync(new(fitting, DecisionKinds.ComeBack, null, "", DueOn: day))).Problem);
+        }
+
+        Assert.IsType<DecideFittingOutcome.Decided>(await EndAsync(new(fitting, DecisionKinds.ComeBack, null, "", DueOn: today.AddDays(28))));
+
+        await using var db = _shop.CreateDbContext();
+        Assert.Equal(today.AddDays(28), (await db.FittingDecisions.SingleAsync(TestContext.Current.CancellationToken)).DueOn);
+    }
+
+    [Fact]
     public async Task A_start_that_another_tablet_changed_meanwhile_is_not_overwritten()
     {
         var fitting = Assert.IsType<OpenFittingOutcome.Opened>(await StartAsync(await DancerAsync(null, underAge: false))).FittingId;

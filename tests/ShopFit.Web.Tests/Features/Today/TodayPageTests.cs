@@ -53,6 +53,20 @@ public sealed class TodayPageTests : PageTest
         Assert.DoesNotContain("Maud Larkspur", page.Markup, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Who_comes_back_stands_there_with_the_day_and_what_for()
+    {
+        var fitting = await OpenAsync("Maud Larkspur");
+        var day = DateOnly.FromDateTime(Shop.Clock.GetUtcNow().UtcDateTime).AddDays(14);
+        Assert.IsType<DecideFittingOutcome.Decided>(await Services.GetRequiredService<DecideFitting>().RunAsync(
+            Shop.Fitter, Guid.CreateVersion7(), new DecideFittingRequest(fitting, DecisionKinds.ComeBack, null, "to look at the heels", DueOn: day), TestContext.Current.CancellationToken));
+
+        var page = Render<TodayPage>();
+
+        page.WaitForAssertion(() => Assert.Contains("To come back", page.Markup, StringComparison.Ordinal));
+        Assert.Contains("to look at the heels", page.Markup, StringComparison.Ordinal);
+    }
+
     private async Task<Guid> OpenAsync(string name)
     {
         var dancer = Dancer.Of(Guid.CreateVersion7(), Shop.ShopId, name);

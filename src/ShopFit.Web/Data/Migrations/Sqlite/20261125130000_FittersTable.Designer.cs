@@ -870,6 +870,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<DateTime>("DecidedAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly?>("DueOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("FittingId")
                         .HasColumnType("TEXT");
 

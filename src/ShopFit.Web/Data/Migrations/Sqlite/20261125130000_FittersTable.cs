@@ -114,6 +114,12 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                 nullable: false,
                 defaultValue: 0);
 
+            migrationBuilder.AddColumn<DateOnly>(
+                name: "DueOn",
+                table: "FittingDecisions",
+                type: "TEXT",
+                nullable: true);
+
             migrationBuilder.AddColumn<string>(
                 name: "OverruleCode",
                 table: "FittingDecisions",
@@ -867,6 +873,10 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
             migrationBuilder.DropColumn(
                 name: "TimesReopened",
                 table: "Fittings");
+
+            migrationBuilder.DropColumn(
+                name: "DueOn",
+                table: "FittingDecisions");
 
             migrationBuilder.DropColumn(
                 name: "OverruleCode",
