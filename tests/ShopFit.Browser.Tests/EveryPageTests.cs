@@ -9,24 +9,37 @@ namespace ShopFit.Browser;
 /// <summary>What holds of every page: it can be used by anybody, by thumb, at any width, and says nothing to the console.</summary>
 public sealed class EveryPageTests(RunningShop shop) : IClassFixture<RunningShop>
 {
-    // Where a page opens one thing of many, the thing is found behind the first such link of its list.
-    private static readonly (string Route, string From, string? Link)[] Pages =
+    private const string Dancer = "a[href^='/dancers/']:not([href='/dancers/new'])";
+    private const string Model = "a[href^='/catalogue/models/']";
+
+    // A page of one thing of many is found as a person finds it: by a link of its list, and a link of that.
+    private static readonly (string Route, string From, string[] Links)[] Pages =
     [
-        ("/", "/", null),
-        ("/dancers", "/dancers", null),
-        ("/dancers/new", "/dancers/new", null),
-        ("/dancers/{Id:guid}", "/dancers", "a[href^='/dancers/']:not([href='/dancers/new'])"),
-        ("/catalogue", "/catalogue", null),
-        ("/catalogue/import", "/catalogue/import", null),
-        ("/sales", "/sales", null),
-        ("/shelf", "/shelf", null),
-        ("/shop", "/shop", null),
-        ("/shop/fit", "/shop/fit", null),
-        ("/shop/fit/published", "/shop/fit/published", null),
-        ("/shop/fit/{Group}", "/shop/fit/bands.pointe", null),
-        ("/shop/log", "/shop/log", null),
-        ("/shop/people", "/shop/people", null),
-        ("/shelf/{ItemId:guid}", "/catalogue", "td a[href^='/shelf/']"),
+        ("/", "/", []),
+        ("/dancers", "/dancers", []),
+        ("/dancers/new", "/dancers/new", []),
+        ("/dancers/{Id:guid}", "/dancers", [Dancer]),
+        ("/dancers/{Id:guid}/edit", "/dancers", [Dancer, "a[href$='/edit']"]),
+        ("/studios", "/studios", []),
+        ("/studios/{Id:guid}", "/studios", ["a[href^='/studios/']"]),
+        ("/catalogue", "/catalogue", []),
+        ("/catalogue/import", "/catalogue/import", []),
+        ("/catalogue/sizes/{SizeId:guid}", "/catalogue", ["a[href^='/catalogue/sizes/']"]),
+        ("/catalogue/models/{ModelId:guid}", "/catalogue", [Model]),
+        ("/catalogue/models/{ModelId:guid}/sample", "/catalogue", [Model, "a[href$='/sample']"]),
+        ("/catalogue/makers/{MakerId:guid}", "/catalogue", [Model, "a[href^='/catalogue/makers/']"]),
+        ("/sales", "/sales", []),
+        ("/sales/new", "/sales/new", []),
+        ("/sales/vouchers", "/sales/vouchers", []),
+        ("/sales/{Id:guid}", "/sales", ["a[href^='/sales/']:not([href='/sales/new'], [href='/sales/vouchers'])"]),
+        ("/shelf", "/shelf", []),
+        ("/shelf/{ItemId:guid}", "/shelf", ["td a[href^='/shelf/']"]),
+        ("/shop", "/shop", []),
+        ("/shop/fit", "/shop/fit", []),
+        ("/shop/fit/published", "/shop/fit/published", []),
+        ("/shop/fit/{Group}", "/shop/fit/bands.pointe", []),
+        ("/shop/log", "/shop/log", []),
+        ("/shop/people", "/shop/people", []),
     ];
 
     // Visited by other tests: each says so there.
@@ -42,11 +55,16 @@ public sealed class EveryPageTests(RunningShop shop) : IClassFixture<RunningShop
         var judge = new PageJudge(page);
         await page.SignInAsManagerAsync();
 
-        foreach (var (_, from, link) in Pages)
+        foreach (var (_, from, links) in Pages)
         {
-            await page.GotoAsync(from);
-            var address = link is null ? from : await page.Locator(link).First.GetAttributeAsync("href");
-            await LookAsync(page, judge, address!);
+            var address = from;
+            foreach (var link in links)
+            {
+                await page.GotoAsync(address);
+                address = (await page.Locator(link).First.GetAttributeAsync("href"))!;
+            }
+
+            await LookAsync(page, judge, address);
         }
 
         judge.FindNoFault();

@@ -23,6 +23,7 @@ public sealed class StrangeWordsTests(RunningShop shop) : IClassFixture<RunningS
         await page.GetByRole(AriaRole.Button, new() { Name = "Put on file" }).ClickAsync();
         await Expect(page.Locator("h1")).ToHaveTextAsync(words);
         await page.GetByRole(AriaRole.Button, new() { Name = "Start a fitting" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Measure the feet" }).ClickAsync();
         await page.ReadAsync("Length, left foot", "239");
         await page.ReadAsync("Length, right foot", "238");
         await page.GetByRole(AriaRole.Link, new() { Name = "See the shortlist" }).ClickAsync();
@@ -30,6 +31,9 @@ public sealed class StrangeWordsTests(RunningShop shop) : IClassFixture<RunningS
         var note = page.GetByLabel("Advice for", new() { Exact = false });
         await note.FillAsync(words);
         await note.BlurAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Feet", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Decision", Exact = true }).ClickAsync();
+        await Expect(note).ToHaveValueAsync(words);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sell for" }).ClickAsync();
         var sheet = page.GetByRole(AriaRole.Link, new() { Name = "Open the sheet" });
         await Expect(sheet).ToBeVisibleAsync();

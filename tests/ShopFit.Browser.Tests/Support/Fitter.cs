@@ -42,6 +42,8 @@ internal static class Fitter
         await Expect(page).ToHaveURLAsync(ArrivalStation);
         await page.GetByRole(AriaRole.Link, new() { Name = "Measure the feet" }).ClickAsync();
         await Expect(page).ToHaveURLAsync(FeetStation);
+        // What a fitter measures in is remembered; another test may have left it in inches.
+        await page.GetByLabel("Lengths in").SelectOptionAsync("mm");
         return page.Url[..page.Url.LastIndexOf('/')];
     }
 
