@@ -89,7 +89,7 @@ public sealed class FeetTests(RunningShop shop) : IClassFixture<RunningShop>
         await page.GetByLabel("Lengths in").SelectOptionAsync("in");
         await page.GetByLabel("Ball, right foot", new() { Exact = true }).FillAsync("3-7/16");
         await page.GetByLabel("Ball, right foot", new() { Exact = true }).PressAsync("Enter");
-        await Expect(page.GetByText("Kept beside the first:")).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Ball, right foot: 2 readings, show them" })).ToBeVisibleAsync();
 
         await page.ReloadAsync();
         await Expect(page.Locator(".entries input").First).ToHaveAttributeAsync("aria-label", "Length, right foot");

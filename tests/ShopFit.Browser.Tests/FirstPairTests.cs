@@ -52,8 +52,10 @@ public sealed class FirstPairTests(RunningShop shop, ITestOutputHelper output) :
         await ChooseAsync(page, "Strength, rising on two feet", "steady");
         await TapAsync(page.GetByRole(AriaRole.Link, new() { Name = "See the shortlist" }));
         await TapAsync(page.GetByRole(AriaRole.Link, new() { Name = "Decide on" }));
+        // The pair of the link is kept once it has left the address.
+        await page.WaitForURLAsync(address => address.EndsWith("/decision", StringComparison.Ordinal));
         await TapAsync(page.GetByRole(AriaRole.Button, new() { Name = "Sell for" }));
-        await Expect(page.GetByRole(AriaRole.Link, new() { Name = "Open the sheet" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Link, new() { Name = "Open the sheet" })).ToBeVisibleAsync(new() { Timeout = 20_000 });
 
         output.WriteLine($"{_taps} taps at {width} x {height}");
         Assert.InRange(_taps, 1, MostTaps);
