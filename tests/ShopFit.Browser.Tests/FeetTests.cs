@@ -87,6 +87,8 @@ public sealed class FeetTests(RunningShop shop) : IClassFixture<RunningShop>
         await page.GetByRole(AriaRole.Button, new() { Name = "As I face them" }).ClickAsync();
         await Expect(page.Locator(".entries input").First).ToHaveAttributeAsync("aria-label", "Length, right foot");
         await page.GetByLabel("Lengths in").SelectOptionAsync("in");
+        // The numbers turn into inches first: what is typed before would stand beside them.
+        await Expect(page.GetByLabel("Ball, right foot", new() { Exact = true })).ToHaveValueAsync("3.44");
         await page.GetByLabel("Ball, right foot", new() { Exact = true }).FillAsync("3-7/16");
         await page.GetByLabel("Ball, right foot", new() { Exact = true }).PressAsync("Enter");
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Ball, right foot: 2 readings, show them" })).ToBeVisibleAsync();
