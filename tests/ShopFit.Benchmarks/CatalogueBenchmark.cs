@@ -8,6 +8,7 @@ using ShopFit.Fitting.Shoes;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.People;
+using ShopFit.Web.Features.Shelf;
 
 namespace ShopFit.Benchmarks;
 
@@ -41,6 +42,24 @@ internal static class CatalogueBenchmark
             var watch = Stopwatch.StartNew();
             var first = await catalogue.FindAsync(new CatalogueSearch(), 0, PageRows, cancellationToken);
             await report.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{"first look after a change",-34} {watch.Elapsed.TotalMilliseconds,7:0.0} ms"));
+            var row = first.Rows[0];
+            var place = await db.ShelfPlaces.IgnoreQueryFilters().Select(shelf => shelf.Id).SingleAsync(cancellationToken);
+            await MeasureAsync(report, "one pair put down, and first look", async () =>
+            {
+                var move = new StockMove(actor, Guid.CreateVersion7(), TimeProvider.System.GetUtcNow(), LedgerReasons.Opening);
+                await writes.RunAsync(actor, move.CommandId, "Move", async (writing, stop) =>
+                {
+                    await StockMoves.AddAsync(writing, move, row.SizeId, place, 1, stop);
+                    return "moved";
+                }, cancellationToken);
+                return await catalogue.FindAsync(new CatalogueSearch(), 0, PageRows, cancellationToken);
+            });
+            var price = 1L;
+            await MeasureAsync(report, "one price set, and first look", async () =>
+            {
+                await new SetPrice(writes, TimeProvider.System).RunAsync(actor, Guid.CreateVersion7(), row.SizeId, price++, cancellationToken);
+                return await catalogue.FindAsync(new CatalogueSearch(), 0, PageRows, cancellationToken);
+            });
             foreach (var (name, search) in new (string, CatalogueSearch)[]
             {
                 ("search: nothing typed", new()),
@@ -53,7 +72,6 @@ internal static class CatalogueBenchmark
                 await MeasureAsync(report, name, () => catalogue.FindAsync(search, 0, PageRows, cancellationToken));
             }
 
-            var row = first.Rows[0];
             var labels = new LabelQueries(reads);
             var maker = (await catalogue.ChoicesAsync(cancellationToken)).Makers[0].Id;
             var meanings = new LabelMeanings { Widths = new Dictionary<string, double>(StringComparer.Ordinal) { ["W3"] = 1 } };

@@ -4,11 +4,11 @@ using ShopFit.Fitting.Shoes;
 
 namespace ShopFit.Web.Features.Catalogue;
 
-/// <summary>Every size on file in the order in which the catalogue shows them, with what it can be found by.</summary>
+/// <summary>Every size in the order in which the catalogue shows them, with what it can be found by. Knows nothing of stock.</summary>
 internal sealed class CatalogueIndex
 {
     private readonly Entry[] _entries;
-    private readonly ILookup<Guid, ShoeDetails> _ofModel;
+    private readonly ILookup<Guid, Guid> _ofModel;
 
     public CatalogueIndex(IEnumerable<ShoeDetails> shoes)
     {
@@ -20,18 +20,18 @@ internal sealed class CatalogueIndex
                 .ThenBy(shoe => shoe.Label, StringComparer.Ordinal).ThenBy(shoe => shoe.Sku, StringComparer.Ordinal)
                 .Select(shoe => new Entry(shoe, TextOf(shoe), SourceOf(shoe.OnFile.Form.Source))),
         ];
-        _ofModel = _entries.ToLookup(entry => entry.Shoe.ModelId, entry => entry.Shoe);
+        _ofModel = _entries.ToLookup(entry => entry.Shoe.ModelId, entry => entry.Shoe.SizeId);
     }
 
-    /// <summary>All sizes of a model, in order.</summary>
-    public IReadOnlyList<ShoeDetails> OfModel(Guid modelId) => [.. _ofModel[modelId]];
+    /// <summary>Keys of all sizes of a model, in order.</summary>
+    public IEnumerable<Guid> OfModel(Guid modelId) => _ofModel[modelId];
 
-    /// <summary>The sizes that match, in order.</summary>
-    public IEnumerable<ShoeDetails> Find(CatalogueSearch search)
+    /// <summary>Keys of the sizes that match, in order.</summary>
+    public IEnumerable<Guid> Find(CatalogueSearch search)
     {
         var words = Folded(search.Text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         return _entries.Where(entry => Matches(entry.Shoe, entry.Source, search) && Array.TrueForAll(words, word => entry.Text.Contains(word, StringComparison.Ordinal)))
-            .Select(entry => entry.Shoe);
+            .Select(entry => entry.Shoe.SizeId);
     }
 
     /// <summary>Text as it is compared: accents and capitals forgiven, halves written as point five, a comma between digits as a point.</summary>

@@ -21,7 +21,7 @@ public sealed class CatalogueQueries(ShopContexts contexts, ShoesInMemory shoes)
     public async Task<CataloguePageRows> FindAsync(CatalogueSearch search, int page, int pageRows, CancellationToken cancellationToken)
     {
         await using var db = await contexts.OpenAsync(cancellationToken);
-        var found = (await shoes.SeeAsync(db, cancellationToken)).Index.Find(search).ToList();
+        var found = (await shoes.SeeAsync(db, cancellationToken)).Search(search).ToList();
         var shown = found.Skip(page * pageRows).Take(pageRows).ToList();
         var ids = shown.Select(shoe => shoe.SizeId).ToList();
         var onHand = await db.StockLevels.Where(level => ids.Contains(level.ItemId)).GroupBy(level => level.ItemId)

@@ -34,7 +34,7 @@ public sealed class DescribeModel(ShopWrites writes)
             }
 
             model.Describe(construction, discontinued);
-            await StockMoves.RaiseVersionAsync(db, ct);
+            await CatalogueVersion.RaiseAsync(db, ct);
             return new DescribeModelOutcome.Described();
         }, cancellationToken);
 }

@@ -36,7 +36,7 @@ public sealed class ImportCatalogue(ShopWrites writes, TimeProvider clock)
 
         if (report.New + report.Changed > 0)
         {
-            await StockMoves.RaiseVersionAsync(db, cancellationToken);
+            await CatalogueVersion.RaiseAsync(db, cancellationToken);
         }
 
         var models = new ModelsOnFile(db, opening.Actor.ShopId, onFile);

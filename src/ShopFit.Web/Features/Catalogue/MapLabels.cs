@@ -45,7 +45,7 @@ public sealed class MapLabels(ShopWrites writes, TimeProvider clock)
             }
 
             db.LabelMappings.Add(LabelMapping.Of(commandId, actor, makerId, meanings, clock.GetUtcNow()));
-            await StockMoves.RaiseVersionAsync(db, ct);
+            await CatalogueVersion.RaiseAsync(db, ct);
             return new MapLabelsOutcome.Mapped(commandId);
         }, cancellationToken);
 

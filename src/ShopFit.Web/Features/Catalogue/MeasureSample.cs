@@ -48,7 +48,7 @@ public sealed class MeasureSample(ShopWrites writes, TimeProvider clock)
             }
 
             db.MeasuredSamples.Add(MeasuredSample.Of(commandId, actor, size.ModelId, size.Id, request.MeasuredOn, request.MeasuredBy, request.Parts, now));
-            await StockMoves.RaiseVersionAsync(db, ct);
+            await CatalogueVersion.RaiseAsync(db, ct);
             return new MeasureSampleOutcome.Graded(commandId, await db.ShoeSizes.CountAsync(row => row.ModelId == size.ModelId, ct));
         }, cancellationToken);
 

@@ -25,7 +25,7 @@ public sealed class ModelQueries(ShopContexts contexts, ShoesInMemory shoes)
         }
 
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
-        var sizes = (await shoes.SeeAsync(db, cancellationToken)).Index.OfModel(modelId);
+        var sizes = (await shoes.SeeAsync(db, cancellationToken)).OfModel(modelId);
         var ids = sizes.Select(size => size.SizeId).ToList();
         var levels = await StockOfAsync(db, ids, cancellationToken);
         return new SeenModel(

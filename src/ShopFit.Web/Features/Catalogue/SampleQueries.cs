@@ -13,7 +13,7 @@ public sealed class SampleQueries(ShopContexts contexts, ShoesInMemory shoes, Ti
     public async Task<SampleStart?> StartAsync(Guid modelId, CancellationToken cancellationToken)
     {
         await using var db = await contexts.OpenAsync(cancellationToken);
-        var sizes = (await shoes.SeeAsync(db, cancellationToken)).Index.OfModel(modelId);
+        var sizes = (await shoes.SeeAsync(db, cancellationToken)).OfModel(modelId);
         var shop = await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken);
         return sizes.Count == 0
             ? null
@@ -38,7 +38,7 @@ public sealed class SampleQueries(ShopContexts contexts, ShoesInMemory shoes, Ti
         var sizes = await db.ShoeSizes.AsNoTracking().Where(size => size.ModelId == measured.ModelId).ToDictionaryAsync(size => size.Id, cancellationToken);
         var now = await FormsOnFile.ReadAsync(db, numbers, cancellationToken);
         var then = now.With(new SampleOnFile(parts, sizes[sizeId]));
-        var rows = onFile.Index.OfModel(measured.ModelId).Select(shoe => new GradedSize(
+        var rows = onFile.OfModel(measured.ModelId).Select(shoe => new GradedSize(
             shoe.LabelWithoutShank, shoe.SizeId == sizeId, now.Of(shoe.MakerId, sizes[shoe.SizeId]).Form, then.Of(shoe.MakerId, sizes[shoe.SizeId]).Form));
 
         // Shanks of one size and width are alike inside but for the shank: one row says it for all of them.

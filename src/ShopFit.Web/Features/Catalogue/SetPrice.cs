@@ -42,7 +42,7 @@ public sealed class SetPrice(ShopWrites writes, TimeProvider clock)
                 item.PriceByHand(priceMinor);
             }
 
-            await StockMoves.RaiseVersionAsync(db, ct);
+            await CatalogueVersion.RaiseAsync(db, ct);
             return new SetPriceOutcome.Priced(changed.Count);
         }, cancellationToken);
 }

@@ -53,6 +53,10 @@ public sealed record ShoeDetails
 
     /// <summary>Free pairs that can be sold now.</summary>
     public int OnShelf => Places.Sum(place => place.Free);
+
+    /// <summary>The same size when its pairs stand at these places.</summary>
+    internal ShoeDetails StandingAt(IReadOnlyList<PairsAtPlace> places) =>
+        places.SequenceEqual(Places) ? this : this with { Places = places, OnFile = OnFile with { OnShelf = places.Count > 0 } };
 }
 
 /// <summary>How many free pairs stand at a place.</summary>

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using Microsoft.EntityFrameworkCore;
-using ShopFit.Fitting.Defaults;
 using ShopFit.Fitting.Scoring;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Settings;
@@ -8,6 +7,7 @@ using ShopFit.Web.Features.Settings;
 namespace ShopFit.Web.Features.Catalogue;
 
 /// <summary>Keeps the sizes of each shop in memory until catalogue, stock or fit numbers change, here or in another program.</summary>
+/// <remarks>Their forms do not depend on stock: where only stock moved, as after every sale, the rest is kept.</remarks>
 public sealed class ShoesInMemory
 {
     private readonly ConcurrentDictionary<Guid, ShoesOnFile> _byShop = new();
@@ -18,12 +18,17 @@ public sealed class ShoesInMemory
     public async Task<ShoesOnFile> SeeAsync(ShopDbContext db, CancellationToken cancellationToken)
     {
         var shop = await db.Shops.Where(row => row.Id == db.ShopId).Select(row => new { row.ShelfVersion, row.FitOverridesJson }).SingleAsync(cancellationToken);
-        if (_byShop.TryGetValue(db.ShopId, out var kept) && kept.Version == shop.ShelfVersion && kept.FitOverridesJson == shop.FitOverridesJson)
+        var kept = _byShop.GetValueOrDefault(db.ShopId);
+        if (kept?.Version == shop.ShelfVersion && kept.FitOverridesJson == shop.FitOverridesJson)
         {
             return kept;
         }
 
-        var read = await ReadAsync(db, shop.ShelfVersion, shop.FitOverridesJson, cancellationToken);
+        var places = await PlacesAsync(db, cancellationToken);
+        var onlyStockMoved = kept is not null && CatalogueVersion.Of(kept.Version) == CatalogueVersion.Of(shop.ShelfVersion) && kept.FitOverridesJson == shop.FitOverridesJson;
+        var read = onlyStockMoved
+            ? kept!.With(shop.ShelfVersion, places)
+            : await ReadAsync(db, shop.ShelfVersion, shop.FitOverridesJson, places, cancellationToken);
 
         // An action that is undone later would leave here what never was: only what is committed is kept.
         if (db.Database.CurrentTransaction is null)
@@ -34,16 +39,21 @@ public sealed class ShoesInMemory
         return read;
     }
 
-    private static async Task<ShoesOnFile> ReadAsync(ShopDbContext db, long version, string? fitOverridesJson, CancellationToken cancellationToken)
+    private static async Task<ILookup<Guid, PairsAtPlace>> PlacesAsync(ShopDbContext db, CancellationToken cancellationToken)
     {
-        var numbers = FitNumbers.Over(fitOverridesJson).Numbers;
         var places = await (
             from level in db.StockLevels
             join place in db.ShelfPlaces on level.PlaceId equals place.Id
             where place.Sells && level.OnHand > level.Reserved
             orderby place.Code
             select new { level.ItemId, place.Code, Free = level.OnHand - level.Reserved }).ToListAsync(cancellationToken);
-        var placesOf = places.ToLookup(place => place.ItemId, place => new PairsAtPlace(place.Code, place.Free));
+        return places.ToLookup(place => place.ItemId, place => new PairsAtPlace(place.Code, place.Free));
+    }
+
+    private static async Task<ShoesOnFile> ReadAsync(
+        ShopDbContext db, long version, string? fitOverridesJson, ILookup<Guid, PairsAtPlace> placesOf, CancellationToken cancellationToken)
+    {
+        var numbers = FitNumbers.Over(fitOverridesJson).Numbers;
         var forms = await FormsOnFile.ReadAsync(db, numbers, cancellationToken);
         var rows = await (
             from size in db.ShoeSizes.AsNoTracking()

@@ -6,19 +6,26 @@ namespace ShopFit.Web.Features.Catalogue;
 /// <summary>Every size that can be had, as it was at one moment. Immutable, and shared by all who ask.</summary>
 public sealed class ShoesOnFile
 {
+    private readonly IReadOnlyList<ShoeDetails> _shoes;
     private readonly Dictionary<string, IReadOnlyList<ShoeOnFile>> _byKind;
     private readonly Dictionary<string, ShoeDetails> _bySku;
     private readonly Dictionary<Guid, ShoeDetails> _bySize;
     private readonly Lazy<CatalogueIndex> _index;
 
     internal ShoesOnFile(long version, string? fitOverridesJson, FitDefaults numbers, IReadOnlyList<ShoeDetails> shoes)
+        : this(version, fitOverridesJson, numbers, shoes, new Lazy<CatalogueIndex>(() => new CatalogueIndex(shoes)))
+    {
+    }
+
+    private ShoesOnFile(long version, string? fitOverridesJson, FitDefaults numbers, IReadOnlyList<ShoeDetails> shoes, Lazy<CatalogueIndex> index)
     {
         Version = version;
         FitOverridesJson = fitOverridesJson;
         Numbers = numbers;
         _bySku = shoes.ToDictionary(shoe => shoe.Sku, StringComparer.Ordinal);
         _bySize = shoes.ToDictionary(shoe => shoe.SizeId);
-        _index = new Lazy<CatalogueIndex>(() => new CatalogueIndex(shoes));
+        _index = index;
+        _shoes = shoes;
 
         // A model that is made no longer can be fitted while a pair of it stands here.
         _byKind = shoes.Where(shoe => !shoe.Discontinued || shoe.OnShelf > 0)
@@ -28,9 +35,6 @@ public sealed class ShoesOnFile
 
     /// <summary>The fit numbers by which their forms were worked out.</summary>
     public FitDefaults Numbers { get; }
-
-    /// <summary>All of them, to be searched.</summary>
-    internal CatalogueIndex Index => _index.Value;
 
     internal long Version { get; }
 
@@ -56,4 +60,14 @@ public sealed class ShoesOnFile
 
     /// <summary>The size with that key; null where there is none.</summary>
     public ShoeDetails? Find(Guid sizeId) => _bySize.GetValueOrDefault(sizeId);
+
+    /// <summary>All sizes of a model, whether they can still be had or not, in the order of the catalogue.</summary>
+    internal IReadOnlyList<ShoeDetails> OfModel(Guid modelId) => [.. _index.Value.OfModel(modelId).Select(size => _bySize[size])];
+
+    /// <summary>The sizes that match a search, in the order of the catalogue.</summary>
+    internal IEnumerable<ShoeDetails> Search(CatalogueSearch search) => _index.Value.Find(search).Select(size => _bySize[size]);
+
+    /// <summary>The same catalogue when other pairs stand there.</summary>
+    internal ShoesOnFile With(long version, ILookup<Guid, PairsAtPlace> places) =>
+        new(version, FitOverridesJson, Numbers, [.. _shoes.Select(shoe => shoe.StandingAt([.. places[shoe.SizeId]]))], _index);
 }

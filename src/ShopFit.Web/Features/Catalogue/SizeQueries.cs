@@ -26,7 +26,7 @@ public sealed class SizeQueries(ShopContexts contexts, ShoesInMemory shoes, Time
         var numbers = FitNumbers.Over(shop.FitOverridesJson).Numbers;
         var size = await db.ShoeSizes.AsNoTracking().SingleAsync(row => row.Id == sizeId, cancellationToken);
         var form = (await FormsOnFile.ReadAsync(db, numbers, cancellationToken)).Of(shoe.MakerId, size);
-        var ofModel = onFile.Index.OfModel(shoe.ModelId);
+        var ofModel = onFile.OfModel(shoe.ModelId);
         return new SeenSize(
             shoe,
             form.Form,

@@ -33,7 +33,7 @@ public sealed class TakeBackPrice(ShopWrites writes, TimeProvider clock)
                 return new TakeBackPriceOutcome.NotInForce();
             }
 
-            await StockMoves.RaiseVersionAsync(db, ct);
+            await CatalogueVersion.RaiseAsync(db, ct);
             return new TakeBackPriceOutcome.TakenBack(takenBack);
         }, cancellationToken);
 }

@@ -19,7 +19,7 @@ public sealed class WithdrawLabelMapping(ShopWrites writes, TimeProvider clock)
             }
 
             mapping.Withdraw(clock.GetUtcNow());
-            await StockMoves.RaiseVersionAsync(db, ct);
+            await CatalogueVersion.RaiseAsync(db, ct);
             return new WithdrawLabelMappingOutcome.Withdrawn();
         }, cancellationToken);
 }

@@ -19,7 +19,7 @@ public sealed class WithdrawSample(ShopWrites writes, TimeProvider clock)
             }
 
             sample.Withdraw(clock.GetUtcNow());
-            await StockMoves.RaiseVersionAsync(db, ct);
+            await CatalogueVersion.RaiseAsync(db, ct);
             return new WithdrawSampleOutcome.Withdrawn();
         }, cancellationToken);
 }

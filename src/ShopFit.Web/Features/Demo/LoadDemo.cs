@@ -45,6 +45,7 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         await ImportAsync(manager, cancellationToken);
         await StepAsync(manager, "shelf", (db, stop) => FillShelfAsync(db, manager, history, stop), cancellationToken);
         await StepAsync(manager, "dancers", (db, ct) => AddDancersAsync(db, fitter, history, days, ct), cancellationToken);
+        await KeepShoesAsync(shopId, cancellationToken);
         foreach (var fitting in history.Fittings)
         {
             await FitAsync(fitter, fitting, days, cancellationToken);
@@ -115,7 +116,15 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
             await StockMoves.AddNewAsync(db, opening, placeIds[place.Key], [.. place.Select(row => (itemIds[row.Sku], row.Pieces))], cancellationToken);
         }
 
-        await StockMoves.RaiseVersionAsync(db, cancellationToken);
+        await CatalogueVersion.RaiseAsync(db, cancellationToken);
+    }
+
+    // An action keeps nothing in memory that is not committed: read once outside, the catalogue need not be read in each.
+    private async Task KeepShoesAsync(Guid shopId, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancellationToken);
+        db.ShopId = shopId;
+        await shoes.SeeAsync(db, cancellationToken);
     }
 
     private async Task AddDancersAsync(ShopDbContext db, Actor fitter, DemoHistory history, int days, CancellationToken cancellationToken)

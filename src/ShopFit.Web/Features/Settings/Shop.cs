@@ -59,7 +59,7 @@ public sealed class Shop
 
     private static IEnumerable<string> AllKinds => FitDefaults.Standard.Kinds.Select(kind => kind.Id);
 
-    /// <summary>Goes up with every change of catalogue or stock, so that what was read of them may be kept until then.</summary>
+    /// <summary>Goes up with every change of catalogue or stock, so that what was read of them may be kept until then; the catalogue has its upper half.</summary>
     public long ShelfVersion { get; private set; }
 
     /// <summary>Goes up with every change of a dancer, a guardian or a studio, so that what was read of them may be kept until then.</summary>

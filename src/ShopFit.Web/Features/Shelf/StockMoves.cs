@@ -57,7 +57,6 @@ public static class StockMoves
     public static async Task AddAsync(ShopDbContext db, StockMove move, Guid itemId, Guid placeId, int quantity, CancellationToken cancellationToken)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(quantity, 1);
-        await RaiseVersionAsync(db, cancellationToken);
         if (await db.StockLevels
             .Where(level => level.ItemId == itemId && level.PlaceId == placeId)
             .ExecuteUpdateAsync(row => row.SetProperty(stock => stock.OnHand, stock => stock.OnHand + quantity), cancellationToken) == 0)
@@ -66,20 +65,21 @@ public static class StockMoves
             return;
         }
 
+        await RaiseVersionAsync(db, cancellationToken);
         Write(db, move, itemId, placeId, quantity);
     }
 
     /// <summary>Puts pieces down of items that have never stood at that place; thousands cost little.</summary>
     public static async Task AddNewAsync(ShopDbContext db, StockMove move, Guid placeId, IReadOnlyList<(Guid ItemId, int Quantity)> pieces, CancellationToken cancellationToken)
     {
+        if (pieces.Count > 0)
+        {
+            await RaiseVersionAsync(db, cancellationToken);
+        }
+
         await BulkRows.AddAsync(db, pieces.Select(piece => StockLevel.Of(Guid.CreateVersion7(), move.Actor.ShopId, piece.ItemId, placeId, piece.Quantity)), cancellationToken);
         await BulkRows.AddAsync(db, pieces.Select(piece => LineOf(move, piece.ItemId, placeId, piece.Quantity)), cancellationToken);
     }
-
-    /// <summary>Says that catalogue or stock changed: what others keep in memory of them is old from the commit on.</summary>
-    public static Task<int> RaiseVersionAsync(ShopDbContext db, CancellationToken cancellationToken) => db.Shops
-        .Where(shop => shop.Id == db.ShopId)
-        .ExecuteUpdateAsync(row => row.SetProperty(shop => shop.ShelfVersion, shop => shop.ShelfVersion + 1), cancellationToken);
 
     /// <summary>The place where stock goes when nobody named one: the first that sells, made where there is none.</summary>
     public static async Task<Guid> UsualPlaceAsync(ShopDbContext db, Guid shopId, CancellationToken cancellationToken)
@@ -97,6 +97,11 @@ public static class StockMoves
         await db.SaveChangesAsync(cancellationToken);
         return place.Id;
     }
+
+    // What others keep in memory of the stock is old from the commit on.
+    private static Task<int> RaiseVersionAsync(ShopDbContext db, CancellationToken cancellationToken) => db.Shops
+        .Where(shop => shop.Id == db.ShopId)
+        .ExecuteUpdateAsync(row => row.SetProperty(shop => shop.ShelfVersion, shop => shop.ShelfVersion + 1), cancellationToken);
 
     private static void Write(ShopDbContext db, StockMove move, Guid itemId, Guid placeId, int change) =>
         db.LedgerLines.Add(LineOf(move, itemId, placeId, change));
