@@ -89,6 +89,9 @@ internal static class ExpectationPropagation
 
         double growth = 1 + (newPrecision * cavityVariance);
         double exponent = ((2 * newShift * cavityCentre) + (newShift * newShift * cavityVariance) - (newPrecision * cavityCentre * cavityCentre)) / (2 * growth);
-        return (newPrecision, newShift, seen.LogProbability - exponent + (0.5 * Math.Log(growth)));
+        double newLogScale = seen.LogProbability - exponent + (0.5 * Math.Log(growth));
+
+        // An answer that counts half leaves half of its site.
+        return (answer.Weight * newPrecision, answer.Weight * newShift, answer.Weight * newLogScale);
     }
 }

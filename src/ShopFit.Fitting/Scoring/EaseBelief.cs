@@ -10,13 +10,15 @@ namespace ShopFit.Fitting.Scoring;
 /// </remarks>
 internal sealed class EaseBelief
 {
-    private readonly Dictionary<(ShoeLevel Level, string Key), int> _places;
+    private readonly Dictionary<ShoeKey, int> _places;
+    private readonly LearntPrior _learnt;
 
-    private EaseBelief(EaseModel model, Gaussian all, Dictionary<(ShoeLevel, string), int> places)
+    private EaseBelief(EaseModel model, Gaussian all, Dictionary<ShoeKey, int> places, LearntPrior learnt)
     {
         Model = model;
         All = all;
         _places = places;
+        _learnt = learnt;
     }
 
     public EaseModel Model { get; }
@@ -24,7 +26,10 @@ internal sealed class EaseBelief
     public Gaussian All { get; }
 
     /// <summary>Where the eight numbers of a maker, model or pair start; −1 where it was not tried.</summary>
-    public int PlaceOf(ShoeLevel level, string key) => _places.Count > 0 && _places.TryGetValue((level, key), out int place) ? place : -1;
+    public int PlaceOf(ShoeKey key) => _places.Count > 0 && _places.TryGetValue(key, out int place) ? place : -1;
+
+    /// <summary>What is known of the numbers of a shoe's maker and model from earlier fittings.</summary>
+    public LearntModel LearntOf(ShoeOnFile shoe) => _learnt.Of(shoe);
 
     public static EaseBelief Of(EaseModel model, JointBelief joint)
     {
@@ -54,17 +59,17 @@ internal sealed class EaseBelief
             }
         }
 
-        var places = new Dictionary<(ShoeLevel, string), int>();
+        var places = new Dictionary<ShoeKey, int>();
         foreach (var tried in joint.Tried)
         {
             places[tried] = needs + (ShoeForm.Parts * places.Count);
         }
 
-        return new EaseBelief(model, new Gaussian(mean, covariance), places);
+        return new EaseBelief(model, new Gaussian(mean, covariance), places, new LearntPrior(joint.Learnt));
     }
 
     /// <summary>The same, with another mean and covariance of the same numbers.</summary>
-    public EaseBelief With(Gaussian all) => new(Model, all, _places);
+    public EaseBelief With(Gaussian all) => new(Model, all, _places, _learnt);
 
     private static void Direction(Span<double> direction, EaseModel model, int row)
     {

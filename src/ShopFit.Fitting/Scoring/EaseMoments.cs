@@ -28,12 +28,13 @@ internal sealed class EaseMoments
         }
     }
 
-    /// <summary>Where the numbers of the pair's maker, model and own stand in the belief; −1 where never tried.</summary>
-    public (int Maker, int Model, int Pair) PlacesOf(ShoeOnFile shoe) => (
-        _belief.PlaceOf(ShoeLevel.Maker, shoe.Maker), _belief.PlaceOf(ShoeLevel.Model, shoe.Model), _belief.PlaceOf(ShoeLevel.Pair, shoe.Sku));
+    /// <summary>Where the numbers of the pair's maker, model and own stand in the belief, −1 where never tried; and what earlier fittings say of them.</summary>
+    public ShoePlaces PlacesOf(ShoeOnFile shoe) => new(
+        _belief.PlaceOf(new(ShoeLevel.Maker, shoe.Maker)), _belief.PlaceOf(new(ShoeLevel.Model, shoe.Model)), _belief.PlaceOf(new(ShoeLevel.Pair, shoe.Sku)),
+        _belief.LearntOf(shoe));
 
     /// <summary>The ease of one criterion; <paramref name="need"/> is foot · criteria + criterion.</summary>
-    public (double Mean, double Sd) Of(ShoeOnFile shoe, (int Maker, int Model, int Pair) places, int need)
+    public (double Mean, double Sd) Of(ShoeOnFile shoe, ShoePlaces places, int need)
     {
         var row = _belief.Model.Rows[need % _belief.Model.Count];
         double mean = -_belief.All.Mean[need];
@@ -51,17 +52,27 @@ internal sealed class EaseMoments
         at[0] = need;
         factor[0] = -1;
         int known = 1;
+        var learnt = places.Learnt;
         for (int level = 0; level < ShoeLevels.Count; level++)
         {
             int place = level == 0 ? places.Maker : level == 1 ? places.Model : places.Pair;
-            double own = _variances[Place(source, level, part)];
+            double sd = Math.Sqrt(_variances[Place(source, level, part)]);
+            if (level == 0 && places.Model < 0)
+            {
+                // A model that was not tried follows its maker by as much as earlier fittings say.
+                double models = Math.Sqrt(_variances[Place(source, 1, part)]);
+                mean += models * learnt.Constant[part];
+                sd += models * learnt.Slope[part];
+            }
+
             if (place < 0)
             {
-                variance += own;
+                double left = level == 0 ? learnt.MakerSd[part] : level == 1 ? learnt.ModelSd[part] : 1;
+                mean += level == 0 ? sd * learnt.MakerMean[part] : 0;
+                variance += sd * sd * left * left;
                 continue;
             }
 
-            double sd = Math.Sqrt(own);
             mean += sd * _belief.All.Mean[place + part];
             at[known] = place + part;
             factor[known] = sd;
@@ -70,7 +81,7 @@ internal sealed class EaseMoments
                 variance += 2 * sd * factor[other] * _belief.All.Covariance[(at[known] * _belief.All.Size) + at[other]];
             }
 
-            variance += own * _belief.All.Variance(at[known]);
+            variance += sd * sd * _belief.All.Variance(at[known]);
             known++;
         }
 
@@ -79,3 +90,6 @@ internal sealed class EaseMoments
 
     private static int Place(int source, int level, int part) => (((source * ShoeLevels.Count) + level) * ShoeForm.Parts) + part;
 }
+
+/// <summary>Where the numbers of a shoe stand in a belief, −1 where never tried, and what earlier fittings say of them.</summary>
+internal readonly record struct ShoePlaces(int Maker, int Model, int Pair, LearntModel Learnt);

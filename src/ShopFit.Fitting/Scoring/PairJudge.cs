@@ -71,7 +71,7 @@ internal sealed class PairJudge(EaseModel model, PadSets sets, EaseMoments momen
         return eases;
     }
 
-    private (double[] Mean, double[] Sd) MomentsOf(ShoeNumbers shoe, (int, int, int) places, Side foot)
+    private (double[] Mean, double[] Sd) MomentsOf(ShoeNumbers shoe, ShoePlaces places, Side foot)
     {
         double[] mean = new double[model.Count];
         double[] sd = new double[model.Count];

@@ -16,6 +16,11 @@ internal enum ShoeLevel
     Pair = 2,
 }
 
+/// <summary>A maker, a model or a pair.</summary>
+/// <param name="Level">Which of them.</param>
+/// <param name="Key">Its key.</param>
+internal readonly record struct ShoeKey(ShoeLevel Level, string Key);
+
 /// <summary>The three levels of a shoe.</summary>
 internal static class ShoeLevels
 {

@@ -1,6 +1,7 @@
 using ShopFit.Fitting.Beliefs;
 using ShopFit.Fitting.Defaults;
 using ShopFit.Fitting.Feet;
+using ShopFit.Fitting.Learning;
 using ShopFit.Fitting.Shoes;
 using ShopFit.Fitting.TryOns;
 
@@ -51,6 +52,9 @@ public sealed record ShortlistQuestion
 
     /// <summary>First pair: answers at try-ons count for less.</summary>
     public bool FirstPair { get; init; }
+
+    /// <summary>What earlier fittings have told of the shop's makers and models.</summary>
+    public LearntOffsets Learnt { get; init; } = LearntOffsets.None;
 
     /// <summary>The numbers of the shop.</summary>
     public FitDefaults Defaults { get; init; } = FitDefaults.Standard;

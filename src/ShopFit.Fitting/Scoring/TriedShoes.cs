@@ -9,11 +9,14 @@ namespace ShopFit.Fitting.Scoring;
 internal static class TriedShoes
 {
     /// <exception cref="ArgumentException">A pair tried is not among the shoes of the question, or an answer or pad is unknown.</exception>
-    public static Dictionary<string, ShoeOnFile> Of(ShortlistQuestion question)
+    public static Dictionary<string, ShoeOnFile> Of(ShortlistQuestion question) => Of(question.TryOns, question.Shoes, question.Defaults);
+
+    /// <exception cref="ArgumentException">A pair tried is not among the shoes, or an answer or pad is unknown.</exception>
+    public static Dictionary<string, ShoeOnFile> Of(IReadOnlyList<TryOn> tryOns, IReadOnlyList<ShoeOnFile> shoes, FitDefaults defaults)
     {
-        var wanted = question.TryOns.Select(tryOn => tryOn.Sku).ToHashSet(StringComparer.Ordinal);
+        var wanted = tryOns.Select(tryOn => tryOn.Sku).ToHashSet(StringComparer.Ordinal);
         var found = new Dictionary<string, ShoeOnFile>(StringComparer.Ordinal);
-        foreach (var shoe in question.Shoes)
+        foreach (var shoe in shoes)
         {
             if (wanted.Contains(shoe.Sku))
             {
@@ -21,25 +24,25 @@ internal static class TriedShoes
             }
         }
 
-        foreach (var tryOn in question.TryOns)
+        foreach (var tryOn in tryOns)
         {
             if (!found.ContainsKey(tryOn.Sku))
             {
-                throw new ArgumentException($"The pair '{tryOn.Sku}' was tried on but is not among the shoes of this kind.", nameof(question));
+                throw new ArgumentException($"The pair '{tryOn.Sku}' was tried on but is not among the shoes of this kind.", nameof(tryOns));
             }
 
             foreach (var answer in tryOn.Answers)
             {
-                _ = CheckOf(answer, question.Defaults);
+                _ = CheckOf(answer, defaults);
                 if (answer.Answer is < 0 or > 2)
                 {
-                    throw new ArgumentException($"An answer to '{answer.Check}' is 0, 1 or 2, not {answer.Answer}.", nameof(question));
+                    throw new ArgumentException($"An answer to '{answer.Check}' is 0, 1 or 2, not {answer.Answer}.", nameof(tryOns));
                 }
             }
 
             foreach (var foot in Enum.GetValues<Side>())
             {
-                _ = PadsUnder(tryOn, foot, question.Defaults);
+                _ = PadsUnder(tryOn, foot, defaults);
             }
         }
 
