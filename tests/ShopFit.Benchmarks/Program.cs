@@ -17,10 +17,14 @@ catalogue.SetAction((_, cancellationToken) => CatalogueBenchmark.RunAsync(Consol
 root.Subcommands.Add(catalogue);
 var shops = new Option<int>("--shops") { DefaultValueFactory = _ => 6, Description = "How many invented shops." };
 var dancers = new Option<int>("--dancers") { DefaultValueFactory = _ => 50, Description = "How many dancers come to each." };
+var learningShops = new Option<int>("--learning-shops") { DefaultValueFactory = _ => 4, Description = "How many shops keep what they learn over 200 dancers." };
 var seed = new Option<int>("--seed") { DefaultValueFactory = _ => 1, Description = "Where the drawing starts." };
 var survey = new Option<string?>("--survey") { Description = "A table of surveyed feet, one row each; its feet are fitted besides the drawn ones." };
-var tryOns = new Command("try-ons", "How many pairs are tried until one fits: by the model, by the size chart, by one who knows the feet or the shoes.") { shops, dancers, seed, survey };
+var tryOns = new Command("try-ons", "How many pairs are tried until one fits: by the model, by the size chart, by one who knows the feet or the shoes.") { shops, dancers, seed, survey, learningShops };
 tryOns.SetAction(parsed => TryOnsBenchmark.Run(Console.Out, new(
-    parsed.GetValue(shops), parsed.GetValue(dancers), Sizes: 1_650, OnShelf: 700, Misread: 0.05, parsed.GetValue(survey), parsed.GetValue(seed))));
+    parsed.GetValue(shops), parsed.GetValue(dancers), Sizes: 1_650, OnShelf: 700, Misread: 0.05, parsed.GetValue(survey), parsed.GetValue(seed), parsed.GetValue(learningShops), LearningDancers: 200)));
 root.Subcommands.Add(tryOns);
+var nextPair = new Command("next-pair", "How long the next pair takes with 2,500 sizes on file and up to five pairs tried.");
+nextPair.SetAction(_ => NextPairBenchmark.Run(Console.Out));
+root.Subcommands.Add(nextPair);
 return await root.Parse(args).InvokeAsync();

@@ -13,6 +13,12 @@ internal static class ExpectationPropagation
     private const int MostSweeps = 200;
     private const double Settled = 1e-11;
 
+    // What moves a belief by less is not worth laying on it.
+    private const double Nothing = 1e-13;
+
+    // Many small changes let rounding pile up; the sites laid on the prior afresh do not.
+    private const int SweepsToAfresh = 16;
+
     /// <summary>The belief after all answers, and ln of the probability of these answers.</summary>
     public static (Gaussian Belief, double LogEvidence) After(Gaussian prior, IReadOnlyList<OrdinalAnswer> answers)
     {
@@ -27,9 +33,7 @@ internal static class ExpectationPropagation
         double[] gain = new double[prior.Size];
         double[] mean = [.. prior.Mean];
         double[] covariance = [.. prior.Covariance];
-        double logEvidence = 0;
-
-        for (int sweep = 0; sweep < MostSweeps; sweep++)
+        for (int sweep = 1; sweep <= MostSweeps; sweep++)
         {
             double moved = 0;
             for (int i = 0; i < answers.Count; i++)
@@ -43,28 +47,42 @@ internal static class ExpectationPropagation
                 }
 
                 var (newPrecision, newShift, newLogScale) = Site(answer, centre, variance, precision[i], shift[i]);
-                moved = Math.Max(moved, Math.Abs(newPrecision - precision[i]) * variance);
-                moved = Math.Max(moved, Math.Abs(newShift - shift[i]) * Math.Sqrt(variance));
-                Kernel.AddSite(mean, covariance, answer.Direction, newPrecision - precision[i], newShift - shift[i]);
-                (precision[i], shift[i], logScale[i]) = (newPrecision, newShift, newLogScale);
-            }
-
-            // Many small changes let rounding pile up; the sites laid on the prior afresh do not.
-            prior.Mean.CopyTo(mean);
-            prior.Covariance.CopyTo(covariance);
-            logEvidence = 0;
-            for (int i = 0; i < answers.Count; i++)
-            {
-                logEvidence += logScale[i] + Kernel.AddSite(mean, covariance, answers[i].Direction, precision[i], shift[i]);
+                double change = Math.Max(Math.Abs(newPrecision - precision[i]) * variance, Math.Abs(newShift - shift[i]) * Math.Sqrt(variance));
+                logScale[i] = newLogScale;
+                if (change > Nothing)
+                {
+                    moved = Math.Max(moved, change);
+                    Kernel.AddSite(mean, covariance, gain, variance, centre, newPrecision - precision[i], newShift - shift[i]);
+                    (precision[i], shift[i]) = (newPrecision, newShift);
+                }
             }
 
             if (moved < Settled)
             {
                 break;
             }
+
+            if (sweep % SweepsToAfresh == 0)
+            {
+                LayAfresh();
+            }
         }
 
+        double logEvidence = LayAfresh();
         return (new Gaussian(mean, covariance), logEvidence);
+
+        double LayAfresh()
+        {
+            prior.Mean.CopyTo(mean);
+            prior.Covariance.CopyTo(covariance);
+            double log = 0;
+            for (int i = 0; i < answers.Count; i++)
+            {
+                log += logScale[i] + Kernel.AddSite(mean, covariance, answers[i].Direction, precision[i], shift[i]);
+            }
+
+            return log;
+        }
     }
 
     private static (double Precision, double Shift, double LogScale) Site(

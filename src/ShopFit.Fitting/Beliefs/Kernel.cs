@@ -15,11 +15,7 @@ internal static class Kernel
                 continue;
             }
 
-            var row = covariance.Slice(j * size, size);
-            for (int i = 0; i < size; i++)
-            {
-                gain[i] += h[j] * row[i];
-            }
+            Vectors.AddScaled(gain, covariance.Slice(j * size, size), h[j]);
         }
 
         return Vectors.Dot(h, gain);
@@ -73,19 +69,25 @@ internal static class Kernel
     /// </summary>
     public static double AddSite(Span<double> mean, Span<double> covariance, ReadOnlySpan<double> h, double precision, double shift)
     {
-        int size = mean.Length;
-        double[] gain = new double[size];
+        double[] gain = new double[mean.Length];
         double variance = Project(covariance, h, gain);
-        double centre = Vectors.Dot(h, mean);
+        return AddSite(mean, covariance, gain, variance, Vectors.Dot(h, mean), precision, shift);
+    }
+
+    /// <summary>The same, where P·h, the variance and the mean of z are known already.</summary>
+    public static double AddSite(
+        Span<double> mean, Span<double> covariance, ReadOnlySpan<double> gain, double variance, double centre, double precision, double shift)
+    {
+        int size = mean.Length;
         double growth = 1 + (precision * variance);
         double step = (shift - (precision * centre)) / growth;
         double shrink = precision / growth;
         for (int i = 0; i < size; i++)
         {
             mean[i] += gain[i] * step;
-            for (int j = 0; j < size; j++)
+            if (gain[i] != 0)
             {
-                covariance[(i * size) + j] -= shrink * gain[i] * gain[j];
+                Vectors.AddScaled(covariance.Slice(i * size, size), gain, -shrink * gain[i]);
             }
         }
 

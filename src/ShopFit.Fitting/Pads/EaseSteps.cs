@@ -12,10 +12,13 @@ namespace ShopFit.Fitting.Pads;
 internal sealed record EaseSteps(double[] From, ulong[] Sets)
 {
     /// <summary>Below this ease no set works.</summary>
-    public double Lowest => From.Length == 0 ? double.PositiveInfinity : From[0];
+    public double Lowest { get; } = From.Length == 0 ? double.PositiveInfinity : From[0];
 
     /// <summary>From this ease on no set works; infinite where there is no such ease.</summary>
-    public double Beyond => From.Length == 0 ? double.NegativeInfinity : Sets[^1] == 0 ? From[^1] : double.PositiveInfinity;
+    public double Beyond { get; } = From.Length == 0 ? double.NegativeInfinity : Sets[^1] == 0 ? From[^1] : double.PositiveInfinity;
+
+    /// <summary>Whether some set may work at an ease.</summary>
+    public bool Reaches(double ease) => ease >= Lowest && ease < Beyond;
 
     public static EaseSteps Of(Criterion criterion, double fitsFrom, double[] shifts)
     {
@@ -40,6 +43,15 @@ internal sealed record EaseSteps(double[] From, ulong[] Sets)
         // A step on which the same sets work as on the one before is no step.
         int[] steps = [.. Enumerable.Range(0, starts.Length).Where(step => sets[step + 1] != sets[step])];
         return new EaseSteps([.. steps.Select(step => starts[step])], [sets[0], .. steps.Select(step => sets[step + 1])]);
+    }
+
+    /// <summary>Which eases fit with pads that are in there already, helpful or not.</summary>
+    public static EaseSteps Stated(Criterion criterion, double fitsFrom, double shift)
+    {
+        var (from, to) = criterion.EasesOf(fitsFrom);
+        return double.IsFinite(to)
+            ? new EaseSteps([from - shift, Math.BitIncrement(to - shift)], [0, 1, 0])
+            : new EaseSteps([from - shift], [0, 1]);
     }
 
     /// <summary>The sets that work at an ease.</summary>

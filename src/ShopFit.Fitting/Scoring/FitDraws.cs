@@ -7,8 +7,11 @@ using ShopFit.Fitting.Shoes;
 namespace ShopFit.Fitting.Scoring;
 
 /// <summary>Says for each draw whether some allowed set of pads makes a pair fit on both feet.</summary>
+/// <param name="model">The eases.</param>
+/// <param name="steps">For each foot and criterion, which sets bring an ease to a fit.</param>
+/// <param name="draws">The draws.</param>
 /// <remarks>Works on blocks that stay in the nearest cache, four draws at a time. Not for several threads at once.</remarks>
-internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
+internal sealed class FitDraws(EaseModel model, EaseSteps[][] steps, Draws draws)
 {
     private const int Block = 256;
     private const int Lanes = 4;
@@ -16,6 +19,12 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
     private readonly double[] _differences = new double[ShoeForm.Parts * Block];
     private readonly int[] _parts = [.. model.Rows.Select(row => row.Part is { } part ? (int)part : -1)];
     private readonly double[] _forms = new double[model.Count];
+
+    /// <summary>The same sets for either foot.</summary>
+    public FitDraws(EaseModel model, PadSets sets, Draws draws)
+        : this(model, [sets.Steps, sets.Steps], draws)
+    {
+    }
 
     /// <summary>How many of some draws fit.</summary>
     /// <param name="shoe">The pair.</param>
@@ -63,13 +72,26 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
 
     private bool Fits(ShoeNumbers shoe, int draw)
     {
+        // What no set brings to a fit ends most draws at their first criteria; which sets do is asked of the few that are left.
+        Span<double> shoeSides = stackalloc double[_forms.Length];
+        for (int c = 0; c < _forms.Length; c++)
+        {
+            double shoeSide = _forms[c] + (_parts[c] < 0 ? 0 : shoe.DifferenceAt(_parts[c], draws, draw));
+            if (!steps[0][c].Reaches(shoeSide - draws.Row(c)[draw]) || !steps[1][c].Reaches(shoeSide - draws.Row(_forms.Length + c)[draw]))
+            {
+                return false;
+            }
+
+            shoeSides[c] = shoeSide;
+        }
+
         ulong left = ulong.MaxValue;
         ulong right = ulong.MaxValue;
         for (int c = 0; c < _forms.Length; c++)
         {
-            double shoeSide = _forms[c] + (_parts[c] < 0 ? 0 : shoe.DifferenceAt(_parts[c], draws, draw));
-            left &= sets.Steps[c].At(shoeSide - draws.Row(c)[draw]);
-            right &= sets.Steps[c].At(shoeSide - draws.Row(_forms.Length + c)[draw]);
+            double shoeSide = shoeSides[c];
+            left &= steps[0][c].At(shoeSide - draws.Row(c)[draw]);
+            right &= steps[1][c].At(shoeSide - draws.Row(_forms.Length + c)[draw]);
             if (left == 0 || right == 0)
             {
                 return false;
@@ -91,7 +113,6 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
     {
         ref double differences = ref MemoryMarshal.GetArrayDataReference(_differences);
         ref double needs = ref MemoryMarshal.GetReference(draws.Row(0));
-        var steps = sets.Steps;
         double[] forms = _forms;
         int[] parts = _parts;
         int found = 0;
@@ -110,7 +131,7 @@ internal sealed class FitDraws(EaseModel model, PadSets sets, Draws draws)
                         ease += Vector256.LoadUnsafe(ref differences, (nuint)((parts[c] * Block) + i));
                     }
 
-                    works &= At(steps[c], ease);
+                    works &= At(steps[foot][c], ease);
                     if (works == Vector256<ulong>.Zero)
                     {
                         break;

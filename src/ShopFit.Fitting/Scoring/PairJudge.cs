@@ -1,3 +1,4 @@
+using ShopFit.Fitting.Beliefs;
 using ShopFit.Fitting.Defaults;
 using ShopFit.Fitting.Feet;
 using ShopFit.Fitting.Pads;
@@ -8,8 +9,9 @@ namespace ShopFit.Fitting.Scoring;
 internal sealed class PairJudge(EaseModel model, PadSets sets, EaseMoments moments, Draws draws, FitDefaults defaults)
 {
     private const int Count = 1024;
+    private const int NoPads = 0; // the first set
 
-    private static readonly double HalfOfNinetyPercent = Beliefs.StandardNormal.Quantile(0.95);
+    private static readonly double HalfOfNinetyPercent = StandardNormal.Quantile(0.95);
 
     private readonly double _weights = model.Criteria.Sum(criterion => criterion.Weight);
 
@@ -31,15 +33,35 @@ internal sealed class PairJudge(EaseModel model, PadSets sets, EaseMoments momen
             }
 
             pads.AddRange(sets.Sets[set].Select(pad => new PadUnderFoot(foot, pad.Id)));
-            for (int c = 0; c < model.Count; c++)
-            {
-                double ease = mean[c] + sets.Shifts[(set * model.Count) + c];
-                double half = sd[c] * HalfOfNinetyPercent;
-                criteria.Add(new CriterionFit(foot, model.Criteria[c], ease, ease - half, ease + half, MeanDesirability(eases, foot, c, set)));
-            }
+            criteria.AddRange(Places(eases, foot, mean, sd, set));
         }
 
         return new PairFit(shoe.Shoe, chanceOfFit, Mean(worse), pads, criteria);
+    }
+
+    /// <summary>How it sits with no pads at all.</summary>
+    public IReadOnlyList<CriterionFit> WithoutPads(ShoeNumbers shoe)
+    {
+        double[] eases = Eases(shoe);
+        var places = moments.PlacesOf(shoe.Shoe);
+        return
+        [
+            .. Enum.GetValues<Side>().SelectMany(foot =>
+            {
+                var (mean, sd) = MomentsOf(shoe, places, foot);
+                return Places(eases, foot, mean, sd, NoPads);
+            }),
+        ];
+    }
+
+    private IEnumerable<CriterionFit> Places(double[] eases, Side foot, double[] mean, double[] sd, int set)
+    {
+        for (int c = 0; c < model.Count; c++)
+        {
+            double ease = mean[c] + sets.Shifts[(set * model.Count) + c];
+            double half = sd[c] * HalfOfNinetyPercent;
+            yield return new CriterionFit(foot, model.Criteria[c], ease, ease - half, ease + half, MeanDesirability(eases, foot, c, set));
+        }
     }
 
     private double[] Eases(ShoeNumbers shoe)
@@ -108,7 +130,7 @@ internal sealed class PairJudge(EaseModel model, PadSets sets, EaseMoments momen
                     logs[(c, shift)] = log;
                 }
 
-                Draws.AddScaled(scores, log, 1);
+                Vectors.AddScaled(scores, log, 1);
             }
 
             for (int i = 0; i < Count; i++)

@@ -12,7 +12,7 @@ internal sealed class ShortlistSearch : IDisposable
     private const int FirstDraws = 256;
     private const int RankingDraws = 1024;
     private const int FewestFinalists = 40;
-    private const int RestOfShelfDraws = 4096;
+    private const int RestOfShelfShare = 8;
     private const int CountedToOrder = 10;
 
     // What cannot reach this chance is not worth a draw.
@@ -42,15 +42,18 @@ internal sealed class ShortlistSearch : IDisposable
         var model = EaseModel.Of(question.Kind, question.Defaults);
         var sets = PadSets.Of(model, question.Defaults);
         var belief = EaseBelief.Of(model, JointBelief.Of(question));
-        var (known, draws) = TriedVerdicts.Apply(question, belief, Draws.Of(belief.All), sets);
+        var (known, draws) = TriedVerdicts.Apply(question, belief, Draws.Of(belief.All, question.TryOns.Count == 0 ? Draws.Count : Draws.CountAfterTryOns), sets);
         return new ShortlistSearch(question, known, sets, draws);
     }
 
     public PairFit Judge(ShoeOnFile shoe)
     {
         var numbers = NumbersOf(shoe);
-        return _judge.Judge(numbers, Chance(_fits.Count(numbers, 0, Draws.Count, [])));
+        return _judge.Judge(numbers, Chance(_fits.Count(numbers, 0, _draws.Length, [])));
     }
+
+    /// <summary>How a pair sits with nothing but the feet in it: every place of both feet.</summary>
+    public IReadOnlyList<CriterionFit> WithoutPads(ShoeOnFile shoe) => _judge.WithoutPads(NumbersOf(shoe));
 
     public Shortlist Run(CancellationToken cancellationToken) => ListOf(Found(cancellationToken), cancellationToken);
 
@@ -102,7 +105,7 @@ internal sealed class ShortlistSearch : IDisposable
     {
         cancellationToken.ThrowIfCancellationRequested();
         ulong[] draws = new ulong[DrawBits.Words];
-        return new CountedPair(shoe, _fits.Count(shoe, 0, Draws.Count, draws), draws);
+        return new CountedPair(shoe, _fits.Count(shoe, 0, _draws.Length, draws), draws);
     }
 
     private Shortlist ListOf(FoundPairs found, CancellationToken cancellationToken)
@@ -124,7 +127,7 @@ internal sealed class ShortlistSearch : IDisposable
             .Select(pair => _judge.Judge(pair.Shoe, Chance(pair.Fits)))
             .FirstOrDefault();
 
-    private static double Chance(int fits) => (double)fits / Draws.Count;
+    private double Chance(int fits) => (double)fits / _draws.Length;
 
     private ShoeNumbers NumbersOf(ShoeOnFile shoe) => ShoeNumbers.Of(shoe, _belief, _question.Defaults);
 
@@ -255,7 +258,7 @@ internal sealed class ShortlistSearch : IDisposable
     private double ChanceOnShelf(ulong[] covered, IEnumerable<(ShoeOnFile Shoe, double Bound)> rest, CancellationToken cancellationToken)
     {
         int byFinalists = DrawBits.Count(covered);
-        var open = new List<int>(Enumerable.Range(0, RestOfShelfDraws).Where(draw => !DrawBits.Has(covered, draw)));
+        var open = new List<int>(Enumerable.Range(0, _draws.Length / RestOfShelfShare).Where(draw => !DrawBits.Has(covered, draw)));
         int before = open.Count;
         foreach (var (shoe, _) in rest)
         {

@@ -1,7 +1,9 @@
 using ShopFit.Fitting.Beliefs;
+using ShopFit.Fitting.Defaults;
 using ShopFit.Fitting.Feet;
 using ShopFit.Fitting.Pads;
 using ShopFit.Fitting.Shoes;
+using ShopFit.Fitting.TryOns;
 
 namespace ShopFit.Fitting.Scoring;
 
@@ -13,7 +15,10 @@ namespace ShopFit.Fitting.Scoring;
 internal static class TriedVerdicts
 {
     // Fewer draws than this say nothing reliable. Then what was said is nearly impossible, and the draws nearest to it are kept.
-    private const int Fewest = Draws.Count / 200;
+    private const int Fewest = Draws.CountAfterTryOns / 200;
+
+    // A mean of so many is known to a ninetieth of its spread: finer than any interval is shown.
+    private const int EnoughForMoments = 8_192;
 
     public static (EaseBelief Belief, Draws Draws) Apply(ShortlistQuestion question, EaseBelief belief, Draws draws, PadSets sets)
     {
@@ -26,41 +31,78 @@ internal static class TriedVerdicts
         using (draws)
         {
             var shoes = TriedShoes.Of(question);
-            double[] margins = new double[Draws.Count];
-            margins.AsSpan().Fill(double.PositiveInfinity);
-            double[] margin = new double[Draws.Count];
-            foreach (var verdict in verdicts)
-            {
-                var shoe = ShoeNumbers.Of(shoes[verdict.Sku], belief, question.Defaults);
-                double[][] stated = [.. Enum.GetValues<Side>().Select(foot => belief.Model.Criteria
-                    .Select(criterion => PadSets.ShiftOf(TriedShoes.PadsUnder(verdict, foot, question.Defaults), criterion.Id)).ToArray())];
-                Margins(belief.Model, shoe, draws, sets, verdict.Fits == true ? stated : null, question.Defaults.FitsFrom, margin);
-                for (int i = 0; i < margins.Length; i++)
-                {
-                    // A margin of exactly nothing still fits.
-                    double said = verdict.Fits == true ? margin[i] : margin[i] == 0 ? -double.Epsilon : -margin[i];
-                    margins[i] = Math.Min(margins[i], said);
-                }
-            }
-
-            int[] kept = [.. Enumerable.Range(0, Draws.Count).Where(i => margins[i] >= 0)];
+            int[] kept = [.. Kept(question, belief, draws, sets, shoes, verdicts)];
             if (kept.Length < Fewest)
             {
-                kept = [.. Enumerable.Range(0, Draws.Count).OrderByDescending(i => margins[i]).Take(Fewest).Order()];
+                kept = Nearest(question, belief, draws, sets, shoes, verdicts);
             }
 
-            return (belief.With(MomentsOf(draws, kept, belief.All.Size)), draws.Picked(kept, belief.All.Size));
+            return (belief.With(MomentsOf(draws, [.. kept.Take(EnoughForMoments)], belief.All.Size)), draws.Picked(kept, belief.All.Size));
         }
+    }
+
+    // The draws in which all verdicts hold.
+    private static IEnumerable<int> Kept(
+        ShortlistQuestion question, EaseBelief belief, Draws draws, PadSets sets, Dictionary<string, ShoeOnFile> shoes, TryOn[] verdicts)
+    {
+        ulong[] kept = new ulong[DrawBits.Words];
+        ulong[] fits = new ulong[DrawBits.Words];
+        kept.AsSpan().Fill(ulong.MaxValue);
+        var anySet = new FitDraws(belief.Model, sets, draws);
+        foreach (var verdict in verdicts)
+        {
+            bool fitted = verdict.Fits == true;
+            var judge = fitted ? new FitDraws(belief.Model, StatedPads(belief.Model, verdict, question.Defaults), draws) : anySet;
+            judge.Count(ShoeNumbers.Of(shoes[verdict.Sku], belief, question.Defaults), 0, draws.Length, fits);
+            for (int i = 0; i < kept.Length; i++)
+            {
+                kept[i] &= fitted ? fits[i] : ~fits[i];
+            }
+        }
+
+        return Enumerable.Range(0, draws.Length).Where(draw => DrawBits.Has(kept, draw));
+    }
+
+    // Which eases fit with the pads that were under each foot; the feet's own, so left and right have tables of their own.
+    private static EaseSteps[][] StatedPads(EaseModel model, TryOn verdict, FitDefaults defaults) =>
+    [
+        .. Enum.GetValues<Side>().Select(foot =>
+        {
+            var pads = TriedShoes.PadsUnder(verdict, foot, defaults);
+            return model.Criteria.Select(criterion => EaseSteps.Stated(criterion, defaults.FitsFrom, PadSets.ShiftOf(pads, criterion.Id))).ToArray();
+        }),
+    ];
+
+    // Where what was said is nearly impossible: the draws in which it is least untrue.
+    private static int[] Nearest(
+        ShortlistQuestion question, EaseBelief belief, Draws draws, PadSets sets, Dictionary<string, ShoeOnFile> shoes, TryOn[] verdicts)
+    {
+        double[] margins = new double[draws.Length];
+        margins.AsSpan().Fill(double.PositiveInfinity);
+        double[] margin = new double[draws.Length];
+        foreach (var verdict in verdicts)
+        {
+            var shoe = ShoeNumbers.Of(shoes[verdict.Sku], belief, question.Defaults);
+            double[][] stated = [.. Enum.GetValues<Side>().Select(foot => belief.Model.Criteria
+                .Select(criterion => PadSets.ShiftOf(TriedShoes.PadsUnder(verdict, foot, question.Defaults), criterion.Id)).ToArray())];
+            Margins(belief.Model, shoe, draws, sets, verdict.Fits == true ? stated : null, question.Defaults.FitsFrom, margin);
+            for (int i = 0; i < margins.Length; i++)
+            {
+                margins[i] = Math.Min(margins[i], verdict.Fits == true ? margin[i] : -margin[i]);
+            }
+        }
+
+        return [.. Enumerable.Range(0, draws.Length).OrderByDescending(i => margins[i]).Take(Fewest).Order()];
     }
 
     // By how many mm the worse foot is inside what fits: below zero it does not fit. With stated pads, or with the best allowed set.
     private static void Margins(EaseModel model, ShoeNumbers shoe, Draws draws, PadSets sets, double[][]? stated, double fitsFrom, double[] margins)
     {
         int criteria = model.Count;
-        double[] differences = new double[ShoeForm.Parts * Draws.Count];
+        double[] differences = new double[ShoeForm.Parts * draws.Length];
         for (int part = 0; part < ShoeForm.Parts; part++)
         {
-            shoe.Difference(part, draws, 0, differences.AsSpan(part * Draws.Count, Draws.Count));
+            shoe.Difference(part, draws, 0, differences.AsSpan(part * draws.Length, draws.Length));
         }
 
         (double From, double To)[] bands = [.. model.Criteria.Select(criterion => criterion.EasesOf(fitsFrom))];
@@ -75,7 +117,7 @@ internal static class TriedVerdicts
                     eases[c] = -draws.Row((foot * criteria) + c)[i];
                     if (model.Rows[c].Part is { } part)
                     {
-                        eases[c] += shoe.Shoe.Form[part] + differences[((int)part * Draws.Count) + i];
+                        eases[c] += shoe.Shoe.Form[part] + differences[((int)part * draws.Length) + i];
                     }
                 }
 

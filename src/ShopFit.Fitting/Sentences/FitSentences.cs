@@ -110,6 +110,40 @@ public static class FitSentences
         return said.Length == 0 ? Text("Differences.none") : string.Join(Text("Differences.between"), said);
     }
 
+    /// <summary>One sentence why a pair is the one to try next: what was amiss with the last, how this one differs, what it would tell.</summary>
+    /// <remarks>Where nothing was tried, the sentence of a shortlist.</remarks>
+    /// <param name="fit">The pair.</param>
+    /// <param name="step">Its step in <see cref="NextPair"/>.</param>
+    /// <param name="defaults">The numbers of the shop; null: the standard ones.</param>
+    public static string NextReason(PairFit fit, NextStep step, FitDefaults? defaults = null)
+    {
+        var numbers = defaults ?? FitDefaults.Standard;
+        if (step.Differences.Count == 0)
+        {
+            return Reason(fit, numbers);
+        }
+
+        string word = Capitalised(ChanceWord(fit.ChanceOfFit, numbers));
+        string inTen = ChanceInTen(fit.ChanceOfFit);
+        string differs = Differences(step.Differences, numbers);
+        string[] amiss = [.. step.Amiss.Select(place => Amiss(place, numbers.Sentences)).OfType<string>()];
+        string reason = amiss.Length == 0
+            ? Format("Next.noFault", word, inTen, differs)
+            : Format("Next", word, inTen, string.Join(Text("Next.and"), amiss), differs);
+        return step.TellsMostOf is { } open
+            ? Format("Next.tells", reason, CultureInfo.CurrentUICulture.TextInfo.ToLower(Criterion(open.Criterion.Id)), Foot(open.Foot))
+            : reason;
+    }
+
+    // What is so little off that nobody would say it is not said.
+    private static string? Amiss(CriterionFit place, SentenceRules rules)
+    {
+        double below = place.Criterion.IdealFrom - place.Ease;
+        double above = place.Ease - place.Criterion.IdealTo;
+        double unit = place.Criterion.Id == "shank" ? rules.PointsAMillimetre : 1;
+        return Math.Max(below, above) < rules.AboutRight * unit ? null : Text($"{(below > above ? "Below" : "Above")}.{place.Criterion.Id}.amiss");
+    }
+
     private static string? Difference(FormDifference difference, SentenceRules rules)
     {
         double unit = difference.CriterionId == "shank" ? rules.PointsAMillimetre : 1;

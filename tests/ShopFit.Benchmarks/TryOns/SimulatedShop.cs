@@ -15,6 +15,7 @@ internal sealed class SimulatedShop
 {
     private const int Makers = 6;
     private const int ModelsAMaker = 4;
+    private const double Nothing = 0.01;
     private const double SmallestFoot = 212;
     private const double LargestFoot = 272;
 
@@ -60,7 +61,11 @@ internal sealed class SimulatedShop
             }
         }
 
-        var shelf = Chance.Shuffled(Enumerable.Range(0, made.Count), random).Take(onShelf).ToHashSet();
+        // A shelf holds what sells: the middle more often than the ends, and with holes everywhere.
+        var shelf = Enumerable.Range(0, made.Count)
+            .OrderByDescending(i => Math.Log(random.NextDouble()) / Wanted(made[i].Form[FormPart.Length], shop.Labels[made[i].Sku]))
+            .Take(onShelf)
+            .ToHashSet();
         shop.Shoes = [.. made.Select((shoe, i) => new ShoeOnFile(shoe.Sku, shoe.Maker, shoe.Model, shoe.Form, shelf.Contains(i)))];
         foreach (var shoe in shop.Shoes)
         {
@@ -93,6 +98,29 @@ internal sealed class SimulatedShop
     public double TrueOffset(ShoeOnFile shoe, FormPart part) =>
         (_true[(ShoeLevel.Maker, shoe.Maker)][(int)part] * ShoeLevels.SdOf(shoe.Form, part, ShoeLevel.Maker, _defaults))
         + (_true[(ShoeLevel.Model, shoe.Model)][(int)part] * ShoeLevels.SdOf(shoe.Form, part, ShoeLevel.Model, _defaults));
+
+    // How often a size is asked for, as a shop would guess: lengths about the mean of women's feet, the middle width most.
+    private static double Wanted(double length, SizeLabel label) =>
+        Math.Exp(-0.5 * Math.Pow((length - 244) / 16, 2)) * (label.WidthStep == 0 ? 1.5 : 1);
+
+    /// <summary>The same shop with every model's real offset on file: only the scatter of single pairs is unknown.</summary>
+    public SimulatedShop WithOffsetsKnown(out FitDefaults exact)
+    {
+        exact = _defaults with
+        {
+            FormSds = _defaults.FormSds with
+            {
+                Measured = [.. _defaults.FormSds.Measured.Select(_ => Nothing)],
+                Maker = [.. _defaults.FormSds.Maker.Select(_ => Nothing)],
+                Label = [.. _defaults.FormSds.Label.Select(_ => Nothing)],
+                LabelMakersPart = [.. _defaults.FormSds.LabelMakersPart.Select(_ => Nothing)],
+            },
+        };
+        return new SimulatedShop(_defaults)
+        {
+            Shoes = [.. Shoes.Select(shoe => shoe with { Form = shoe.Form.Changed(part => TrueOffset(shoe, part)) })],
+        };
+    }
 
     // Lengths in three widths, of which the middle one comes with two shanks.
     private static IEnumerable<SizeLabel> LabelsOf(SizeSystem system, int wanted, double boxStep, double vampStep)
