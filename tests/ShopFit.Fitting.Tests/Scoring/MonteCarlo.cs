@@ -12,6 +12,38 @@ internal static class MonteCarlo
     public static double ChanceOfFit(FeetBelief feet, ShoeForm form, FitDefaults defaults, int draws) =>
         ChanceOneFits(feet, [new ShoeOnFile("pair", "maker", "model", form, OnShelf: true)], defaults, draws);
 
+    /// <summary>The chance of one pair where something is known of its maker's and its model's numbers: eight of each, the maker's first.</summary>
+    public static double ChanceOfFit(FeetBelief feet, ShoeForm form, Gaussian numbers, FitDefaults defaults, int draws)
+    {
+        var random = new Random(2);
+        double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+        double[] Drawn(Gaussian belief, double[,] factor)
+        {
+            double[] z = [.. Enumerable.Range(0, belief.Size).Select(_ => Normal())];
+            return [.. Enumerable.Range(0, belief.Size).Select(i => belief.Mean[i] + Enumerable.Range(0, i + 1).Sum(j => factor[i, j] * z[j]))];
+        }
+
+        double[,] FactorOf(Gaussian belief) =>
+            Matrix<double>.Build.Dense(belief.Size, belief.Size, belief.Covariance.ToArray()).Cholesky().Factor.ToArray();
+
+        double[,] feetFactor = FactorOf(feet.Joint);
+        double[,] numbersFactor = FactorOf(numbers);
+        double[][] sets = [.. NaiveSets(defaults)];
+        int fits = 0;
+        for (int draw = 0; draw < draws; draw++)
+        {
+            double[] x = Drawn(feet.Joint, feetFactor);
+            double[] known = Drawn(numbers, numbersFactor);
+            double[] shoe = [.. Enumerable.Range(0, ShoeForm.Parts).Select(part => form[(FormPart)part]
+                + (defaults.FormSds.MakersPart((FormPart)part, form.SourceOf((FormPart)part)) * known[part])
+                + (defaults.FormSds.ModelsPart((FormPart)part, form.SourceOf((FormPart)part)) * known[ShoeForm.Parts + part])
+                + (defaults.FormSds.PairScatter[part] * Normal()))];
+            fits += Fits(Eases(shoe, x, 0), sets, defaults) && Fits(Eases(shoe, x, Traits.Count), sets, defaults) ? 1 : 0;
+        }
+
+        return (double)fits / draws;
+    }
+
     /// <summary>The chance that at least one of some pairs fits; those of one maker and of one model share how they differ from their forms.</summary>
     public static double ChanceOneFits(FeetBelief feet, IReadOnlyList<ShoeOnFile> shoes, FitDefaults defaults, int draws)
     {
