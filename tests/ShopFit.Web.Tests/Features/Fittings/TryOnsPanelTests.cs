@@ -110,10 +110,11 @@ public sealed class TryOnsPanelTests : PageTest
     public async Task After_four_pairs_a_rest_is_spoken_of()
     {
         var page = Open();
-        foreach (var size in new[] { 36, 37, 38, 39 })
+        foreach (var (size, count) in new[] { (36, "1 pair,"), (37, "2 pairs,"), (38, "3 pairs,"), (39, "4 pairs,") })
         {
             await PairAsync(size);
             await page.InvokeAsync(() => page.WaitForElement("[data-takes-scan]").Change($"M-{size}"));
+            page.WaitForAssertion(() => Assert.Contains(count, page.Find(".count").TextContent, StringComparison.Ordinal));
         }
 
         page.WaitForAssertion(() => Assert.Contains("4 pairs: time for a short rest.", page.Find(".says").TextContent, StringComparison.Ordinal));
