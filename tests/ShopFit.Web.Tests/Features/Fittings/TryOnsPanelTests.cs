@@ -194,7 +194,7 @@ public sealed class TryOnsPanelTests : PageTest
         await Shop.HasAsync(ShoeSize.Of(item.Id, Shop.ShopId, _model, "eu", size, "", "", "", new FormAsGiven(), leadTimeDays: 28));
         await Shop.HasAsync(StockLevel.Of(Guid.CreateVersion7(), Shop.ShopId, item.Id, _place, onHand: 2));
         await using var db = Shop.CreateDbContext();
-        await db.Shops.ExecuteUpdateAsync(set => set.SetProperty(shop => shop.ShelfVersion, shop => shop.ShelfVersion + 1), TestContext.Current.CancellationToken);
+        await CatalogueVersion.RaiseAsync(db, TestContext.Current.CancellationToken);
         return item.Id;
     }
 
