@@ -22,6 +22,8 @@ internal sealed class DemoFiles
 
     public DemoHistory History() => Read<DemoHistory>("people.json");
 
+    public DemoYears Years() => DemoYearFiles.Read(Rows);
+
     /// <summary>How each model is made.</summary>
     public IReadOnlyList<(string Maker, string Model, string Construction)> Models() =>
         [.. Rows("models.csv").Select(row => (row["maker"], row["model"], row["construction"]))];

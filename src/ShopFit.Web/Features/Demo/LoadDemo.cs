@@ -16,6 +16,9 @@ namespace ShopFit.Web.Features.Demo;
 /// <remarks>Every step has a key of its own that is the same at every start: what was done is not done again.</remarks>
 internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContext> contexts, CheckCatalogue check, ShoesInMemory shoes, TimeProvider clock)
 {
+    /// <summary>So much of the two years is lived again, days; the shop begins to count with what stood there then. All of it would take half a minute.</summary>
+    public const int DaysLived = 100;
+
     private static readonly Guid Finished = DemoKeys.Of("finished");
 
     private readonly DemoFiles _files = new();
@@ -39,20 +42,42 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         var manager = await ActorAsync(shopId, DemoPeople.Manager, cancellationToken);
         var fitter = await ActorAsync(shopId, DemoPeople.Fitter, cancellationToken);
 
+        var all = _files.Years();
+        var counted = new DateTimeOffset(history.AsOf.AddDays(-DaysLived), TimeOnly.MinValue, TimeSpan.Zero);
+        var years = all.From(counted);
+        var lived = new LoadDemoYears(years, PlaceOfEverything(), days, clock.GetUtcNow(), manager, fitter);
+
         // The shop began to count before anybody was fitted.
-        _then.Now = history.Fittings.Min(fitting => fitting.OpenedAt).AddDays(days - 1);
+        var openings = history.Fittings.Select(fitting => fitting.OpenedAt).Concat(years.Visits.Select(visit => visit.OpenedAt));
+        _then.Now = openings.Min().AddDays(days - 1);
         await StepAsync(manager, "settings", (db, stop) => SettleAsync(db, settings, stop), cancellationToken);
         await ImportAsync(manager, cancellationToken);
-        await StepAsync(manager, "shelf", (db, stop) => FillShelfAsync(db, manager, history, stop), cancellationToken);
+        await StepAsync(manager, "shelf", (db, stop) => FillShelfAsync(db, manager, history, (all, counted), stop), cancellationToken);
         await StepAsync(manager, "dancers", (db, ct) => AddDancersAsync(db, fitter, history, days, ct), cancellationToken);
+        await StepAsync(manager, "two years of dancers", (db, ct) => lived.AddPeopleAsync(db, _then.Now, ct), cancellationToken);
         await KeepShoesAsync(shopId, cancellationToken);
+        var from = DateTimeOffset.MinValue;
         foreach (var fitting in history.Fittings)
         {
+            await LiveUntilAsync(fitting.Key, fitting.OpenedAt.AddDays(days));
             await FitAsync(fitter, fitting, days, cancellationToken);
         }
 
+        await LiveUntilAsync("today", DateTimeOffset.MaxValue);
         await StepAsync(manager, "finished", (_, _) => Task.CompletedTask, cancellationToken);
+
+        async Task LiveUntilAsync(string name, DateTimeOffset until)
+        {
+            var began = from;
+            await StepAsync(
+                manager, $"two years until {name}", async (db, stop) => await lived.LiveAsync(db, await shoes.SeeAsync(db, stop), began, until, stop), cancellationToken);
+            from = until;
+        }
     }
+
+    private Dictionary<string, string> PlaceOfEverything() => _files.Places()
+        .Concat(_files.Haberdashery().Where(item => item.TracksStock).Select(item => KeyValuePair.Create(item.Code, item.Place)))
+        .ToDictionary(StringComparer.Ordinal);
 
     private static async Task SettleAsync(ShopDbContext db, DemoShopSettings settings, CancellationToken cancellationToken)
     {
@@ -80,8 +105,9 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         return await check.ReadAsync(shopId, stream, cancellationToken);
     }
 
-    /// <summary>What stood on the shelf at the beginning: what is there at the end and what was sold in between.</summary>
-    private async Task FillShelfAsync(ShopDbContext db, Actor manager, DemoHistory history, CancellationToken cancellationToken)
+    /// <summary>What stood on the shelf when the shop began to count, and what the thirteen bought beside it.</summary>
+    private async Task FillShelfAsync(
+        ShopDbContext db, Actor manager, DemoHistory history, (DemoYears Years, DateTimeOffset Counted) past, CancellationToken cancellationToken)
     {
         var goods = _files.Haberdashery();
         foreach (var item in goods)
@@ -99,9 +125,9 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         var sales = history.Fittings.Where(fitting => fitting.Decision.Kind == DecisionKinds.Sold).Select(fitting => fitting.Decision).ToList();
         var places = _files.Places();
         var rows = (await ReadCatalogueAsync(db.ShopId, cancellationToken)).Rows;
-        var onHand = rows.Select(row => (row.Sku, Place: places[row.Sku], Pieces: row.OnHand + sales.Count(sale => sale.Sku == row.Sku)))
+        var onHand = rows.Select(row => (row.Sku, Place: places[row.Sku], Pieces: row.OnHand + past.Years.MoreBy(past.Counted, row.Sku) + sales.Count(sale => sale.Sku == row.Sku)))
             .Concat(goods.Where(item => item.TracksStock).Select(item =>
-                (Sku: item.Code, item.Place, Pieces: item.OnHand + sales.Count(sale => sale.Pads.Any(pad => pad.Pad == item.PadId)))))
+                (Sku: item.Code, item.Place, Pieces: item.OnHand + past.Years.MoreBy(past.Counted, item.Code, item.PadId) + sales.Count(sale => sale.Pads.Any(pad => pad.Pad == item.PadId)))))
             .Where(row => row.Pieces > 0)
             .ToList();
         var placeIds = places.Values.Concat(onHand.Select(row => row.Place)).Distinct(StringComparer.Ordinal)

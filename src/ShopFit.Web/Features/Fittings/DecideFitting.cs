@@ -19,43 +19,51 @@ public sealed class DecideFitting(ShopWrites writes, ShoesInMemory shoesInMemory
     public static DateOnly Latest(DateOnly today) => today.AddYears(MostYearsAhead);
 
     public Task<DecideFittingOutcome> RunAsync(Actor actor, Guid commandId, DecideFittingRequest request, CancellationToken cancellationToken) =>
-        writes.RunAsync<DecideFittingOutcome>(actor, commandId, nameof(DecideFitting), async (db, ct) =>
+        writes.RunAsync<DecideFittingOutcome>(
+            actor,
+            commandId,
+            nameof(DecideFitting),
+            async (db, stop) => await ApplyAsync(db, actor, commandId, request, await shoesInMemory.SeeAsync(db, stop), clock.GetUtcNow(), stop),
+            cancellationToken);
+
+    /// <summary>Ends it in the transaction of an action.</summary>
+    internal static async Task<DecideFittingOutcome> ApplyAsync(
+        ShopDbContext db, Actor actor, Guid commandId, DecideFittingRequest request, ShoesOnFile shoes, DateTimeOffset now, CancellationToken cancellationToken)
+    {
+        if (Check(request) is { } problem)
         {
-            if (Check(request) is { } problem)
-            {
-                return new DecideFittingOutcome.Invalid(problem);
-            }
+            return new DecideFittingOutcome.Invalid(problem);
+        }
 
-            var fitting = await db.Fittings.SingleOrDefaultAsync(row => row.Id == request.FittingId, ct);
-            if (fitting is not { ClosedAt: null })
-            {
-                return new DecideFittingOutcome.NotOpen();
-            }
+        var fitting = await db.Fittings.SingleOrDefaultAsync(row => row.Id == request.FittingId, cancellationToken);
+        if (fitting is not { ClosedAt: null })
+        {
+            return new DecideFittingOutcome.NotOpen();
+        }
 
-            if (request.SizeId is { } sizeId && !await db.ShoeSizes.AnyAsync(row => row.Id == sizeId, ct))
-            {
-                return new DecideFittingOutcome.Invalid(DecideProblem.PairMissing);
-            }
+        if (request.SizeId is { } sizeId && !await db.ShoeSizes.AnyAsync(row => row.Id == sizeId, cancellationToken))
+        {
+            return new DecideFittingOutcome.Invalid(DecideProblem.PairMissing);
+        }
 
-            var now = clock.GetUtcNow();
-            var today = ShopTime.Of(await db.Shops.AsNoTracking().SingleAsync(row => row.Id == actor.ShopId, ct)).Day(now);
-            if (request.DueOn < today || request.DueOn > Latest(today))
-            {
-                return new DecideFittingOutcome.Invalid(DecideProblem.DayOutOfRange);
-            }
+        var today = ShopTime.Of(await db.Shops.AsNoTracking().SingleAsync(row => row.Id == actor.ShopId, cancellationToken)).Day(now);
+        if (request.DueOn < today || request.DueOn > Latest(today))
+        {
+            return new DecideFittingOutcome.Invalid(DecideProblem.DayOutOfRange);
+        }
 
-            db.FittingDecisions.Add(FittingDecision.Of(
-                commandId, actor, request.FittingId, now, request.Kind, request.Why, request.SizeId, reason: request.Reason ?? "", dueOn: request.Kind is DecisionKinds.NotToday ? null : request.DueOn));
-            fitting.Close(now);
-            await KeepFitAsync(db, actor, request, now, ct);
-            return new DecideFittingOutcome.Decided();
-        }, cancellationToken);
+        db.FittingDecisions.Add(FittingDecision.Of(
+            commandId, actor, request.FittingId, now, request.Kind, request.Why, request.SizeId, reason: request.Reason ?? "", dueOn: request.Kind is DecisionKinds.NotToday ? null : request.DueOn));
+        fitting.Close(now);
+        await KeepFitAsync(db, actor, request, shoes, now, cancellationToken);
+        return new DecideFittingOutcome.Decided();
+    }
 
     // A pair that was chosen and not bought says as much about the advice as one that was.
-    private async Task KeepFitAsync(ShopDbContext db, Actor actor, DecideFittingRequest request, DateTimeOffset now, CancellationToken cancellationToken)
+    private static async Task KeepFitAsync(
+        ShopDbContext db, Actor actor, DecideFittingRequest request, ShoesOnFile shoes, DateTimeOffset now, CancellationToken cancellationToken)
     {
         var chosen = await FittingChoice.NewestAsync(db, request.FittingId, cancellationToken);
-        var shoes = await shoesInMemory.SeeAsync(db, cancellationToken);
         if ((request.SizeId ?? chosen?.SizeId) is not { } sizeId
             || shoes.Find(sizeId) is not { } pair
             || await FittingQuestion.LoadAsync(db, shoes, request.FittingId, cancellationToken) is not { } question)

@@ -16,41 +16,49 @@ public sealed class OpenFitting(ShopWrites writes, TimeProvider clock)
     /// <param name="kind">Kind of footwear, such as "pointe".</param>
     /// <param name="cancellationToken">Gives up before anything is written.</param>
     public Task<OpenFittingOutcome> RunAsync(Actor actor, Guid commandId, Guid dancerId, string kind, CancellationToken cancellationToken) =>
-        writes.RunAsync<OpenFittingOutcome>(actor, commandId, nameof(OpenFitting), async (db, ct) =>
+        writes.RunAsync<OpenFittingOutcome>(
+            actor,
+            commandId,
+            nameof(OpenFitting),
+            (db, stop) => ApplyAsync(db, actor, commandId, dancerId, kind, clock.GetUtcNow(), stop),
+            cancellationToken);
+
+    /// <summary>Starts it in the transaction of an action.</summary>
+    internal static async Task<OpenFittingOutcome> ApplyAsync(
+        ShopDbContext db, Actor actor, Guid commandId, Guid dancerId, string kind, DateTimeOffset now, CancellationToken cancellationToken)
+    {
+        var dancer = await db.Dancers.SingleOrDefaultAsync(row => row.Id == dancerId, cancellationToken);
+        if (dancer is null)
         {
-            var dancer = await db.Dancers.SingleOrDefaultAsync(row => row.Id == dancerId, ct);
-            if (dancer is null)
-            {
-                return new OpenFittingOutcome.NoSuchDancer();
-            }
+            return new OpenFittingOutcome.NoSuchDancer();
+        }
 
-            var now = clock.GetUtcNow();
-            var shop = await db.Shops.SingleAsync(row => row.Id == actor.ShopId, ct);
-            var today = ShopTime.Of(shop).Day(now);
-            var age = dancer.BirthDate is { } born ? Age.InYears(born, today) : (double?)null;
+        var shop = await db.Shops.SingleAsync(row => row.Id == actor.ShopId, cancellationToken);
+        var today = ShopTime.Of(shop).Day(now);
+        var age = dancer.BirthDate is { } born ? Age.InYears(born, today) : (double?)null;
 
-            // The feet of a child are measured only when whoever answers for her has said yes.
-            switch (dancer.IsMinorOn(today))
-            {
-                case null:
-                    return new OpenFittingOutcome.AgeNotSaid();
-                case true when !await db.Consents.AnyAsync(row => row.DancerId == dancerId && row.WithdrawnAt == null, ct):
-                    return new OpenFittingOutcome.ConsentMissing();
-            }
+        // The feet of a child are measured only when whoever answers for her has said yes.
+        switch (dancer.IsMinorOn(today))
+        {
+            case null:
+                return new OpenFittingOutcome.AgeNotSaid();
+            case true when !await db.Consents.AnyAsync(row => row.DancerId == dancerId && row.WithdrawnAt == null, cancellationToken):
+                return new OpenFittingOutcome.ConsentMissing();
+        }
 
-            var open = await db.Fittings
-                .Where(row => row.DancerId == dancerId && row.Kind == kind && row.ClosedAt == null)
-                .OrderByDescending(row => row.OpenedAt)
-                .Select(row => (Guid?)row.Id)
-                .FirstOrDefaultAsync(ct);
-            if (open is { } already)
-            {
-                return new OpenFittingOutcome.Opened(already);
-            }
+        var open = await db.Fittings
+            .Where(row => row.DancerId == dancerId && row.Kind == kind && row.ClosedAt == null)
+            .OrderByDescending(row => row.OpenedAt)
+            .Select(row => (Guid?)row.Id)
+            .FirstOrDefaultAsync(cancellationToken);
+        if (open is { } already)
+        {
+            return new OpenFittingOutcome.Opened(already);
+        }
 
-            db.Fittings.Add(FittingRecord.Of(commandId, actor, dancerId, kind, now, age, dancer.Sex));
-            return new OpenFittingOutcome.Opened(commandId);
-        }, cancellationToken);
+        db.Fittings.Add(FittingRecord.Of(commandId, actor, dancerId, kind, now, age, dancer.Sex));
+        return new OpenFittingOutcome.Opened(commandId);
+    }
 }
 
 /// <summary>How the attempt to start a fitting ended.</summary>

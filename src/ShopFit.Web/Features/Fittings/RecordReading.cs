@@ -13,41 +13,49 @@ namespace ShopFit.Web.Features.Fittings;
 public sealed class RecordReading(ShopWrites writes, TimeProvider clock)
 {
     public Task<RecordReadingOutcome> RunAsync(Actor actor, Guid commandId, RecordReadingRequest request, CancellationToken cancellationToken) =>
-        writes.RunAsync<RecordReadingOutcome>(actor, commandId, nameof(RecordReading), async (db, ct) =>
+        writes.RunAsync<RecordReadingOutcome>(
+            actor,
+            commandId,
+            nameof(RecordReading),
+            (db, stop) => ApplyAsync(db, actor, request, clock.GetUtcNow(), stop),
+            cancellationToken);
+
+    /// <summary>Keeps it in the transaction of an action.</summary>
+    internal static async Task<RecordReadingOutcome> ApplyAsync(
+        ShopDbContext db, Actor actor, RecordReadingRequest request, DateTimeOffset now, CancellationToken cancellationToken)
+    {
+        if (Traits.Find(request.Trait) is not { } row)
         {
-            if (Traits.Find(request.Trait) is not { } row)
-            {
-                return new RecordReadingOutcome.Invalid(new(ReadingProblemCode.WrongUnit));
-            }
+            return new RecordReadingOutcome.Invalid(new(ReadingProblemCode.WrongUnit));
+        }
 
-            var system = request.SizeSystem is null ? null : SizeSystem.Find(request.SizeSystem);
-            var reading = new Reading(request.Feet[0], row.Trait, request.Value, request.Unit, system);
-            if (reading.Check() is { } problem)
-            {
-                return new RecordReadingOutcome.Invalid(problem);
-            }
+        var system = request.SizeSystem is null ? null : SizeSystem.Find(request.SizeSystem);
+        var reading = new Reading(request.Feet[0], row.Trait, request.Value, request.Unit, system);
+        if (reading.Check() is { } problem)
+        {
+            return new RecordReadingOutcome.Invalid(problem);
+        }
 
-            var fitting = await db.Fittings.SingleOrDefaultAsync(each => each.Id == request.FittingId, ct);
-            if (fitting is not { ClosedAt: null })
-            {
-                return new RecordReadingOutcome.NotOpen();
-            }
+        var fitting = await db.Fittings.SingleOrDefaultAsync(each => each.Id == request.FittingId, cancellationToken);
+        if (fitting is not { ClosedAt: null })
+        {
+            return new RecordReadingOutcome.NotOpen();
+        }
 
-            var now = clock.GetUtcNow();
-            if (request.Unit is ReadingUnit.Word)
-            {
-                var standing = await db.FittingReadings
-                    .Where(each => each.FittingId == request.FittingId && each.Trait == request.Trait && each.Unit == ReadingUnit.Word && each.WithdrawnAt == null)
-                    .ToListAsync(ct);
-                standing.Where(each => request.Feet.Contains(each.Foot)).ToList().ForEach(each => each.Withdraw(now));
-            }
+        if (request.Unit is ReadingUnit.Word)
+        {
+            var standing = await db.FittingReadings
+                .Where(each => each.FittingId == request.FittingId && each.Trait == request.Trait && each.Unit == ReadingUnit.Word && each.WithdrawnAt == null)
+                .ToListAsync(cancellationToken);
+            standing.Where(each => request.Feet.Contains(each.Foot)).ToList().ForEach(each => each.Withdraw(now));
+        }
 
-            var rows = request.Feet
-                .Select(foot => FittingReading.Of(Guid.CreateVersion7(now), actor, request.FittingId, now, foot, request.Trait, request.Value, request.Unit, request.SizeSystem, request.Method))
-                .ToList();
-            db.FittingReadings.AddRange(rows);
-            return new RecordReadingOutcome.Recorded([.. rows.Select(each => each.Id)]);
-        }, cancellationToken);
+        var rows = request.Feet
+            .Select(foot => FittingReading.Of(Guid.CreateVersion7(now), actor, request.FittingId, now, foot, request.Trait, request.Value, request.Unit, request.SizeSystem, request.Method))
+            .ToList();
+        db.FittingReadings.AddRange(rows);
+        return new RecordReadingOutcome.Recorded([.. rows.Select(each => each.Id)]);
+    }
 }
 
 /// <summary>An entry as the fitter made it.</summary>

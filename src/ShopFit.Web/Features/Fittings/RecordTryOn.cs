@@ -22,65 +22,72 @@ public sealed class RecordTryOn(ShopWrites writes, ShoesInMemory shoesInMemory, 
     /// <param name="request">What was seen.</param>
     /// <param name="cancellationToken">Gives up before anything is written.</param>
     public Task<RecordTryOnOutcome> RunAsync(Actor actor, Guid commandId, RecordTryOnRequest request, CancellationToken cancellationToken) =>
-        writes.RunAsync<RecordTryOnOutcome>(actor, commandId, nameof(RecordTryOn), async (db, ct) =>
+        writes.RunAsync<RecordTryOnOutcome>(
+            actor,
+            commandId,
+            nameof(RecordTryOn),
+            async (db, stop) => await ApplyAsync(db, actor, commandId, request, await shoesInMemory.SeeAsync(db, stop), clock.GetUtcNow(), stop),
+            cancellationToken);
+
+    /// <summary>Writes it down in the transaction of an action.</summary>
+    internal static async Task<RecordTryOnOutcome> ApplyAsync(
+        ShopDbContext db, Actor actor, Guid commandId, RecordTryOnRequest request, ShoesOnFile shoes, DateTimeOffset now, CancellationToken cancellationToken)
+    {
+        var fitting = await db.Fittings.AsNoTracking().SingleOrDefaultAsync(row => row.Id == request.FittingId, cancellationToken);
+        if (fitting is not { ClosedAt: null })
         {
-            var fitting = await db.Fittings.AsNoTracking().SingleOrDefaultAsync(row => row.Id == request.FittingId, ct);
-            if (fitting is not { ClosedAt: null })
+            return new RecordTryOnOutcome.NotOpen();
+        }
+
+        if (shoes.Find(request.SizeId)?.Kind != fitting.Kind)
+        {
+            return new RecordTryOnOutcome.NoSuchPair();
+        }
+
+        if (request.Pads is { } pads && (pads.Distinct().Count() < pads.Count || pads.Any(pad => shoes.Numbers.FindPad(pad.Pad) is null)))
+        {
+            return new RecordTryOnOutcome.Invalid(TryOnProblem.Pads);
+        }
+
+        if (!(request.Tags ?? []).All(TryOnTags.Known))
+        {
+            return new RecordTryOnOutcome.Invalid(TryOnProblem.Tag);
+        }
+
+        if (request.Note?.Trim().Length > LongestNote)
+        {
+            return new RecordTryOnOutcome.Invalid(TryOnProblem.NoteTooLong);
+        }
+
+        var standing = await db.FittingTryOns
+            .Where(row => row.FittingId == request.FittingId && row.SizeId == request.SizeId && row.WithdrawnAt == null)
+            .OrderBy(row => row.TriedAt).ThenBy(row => row.Id)
+            .ToListAsync(cancellationToken);
+
+        // What is on the feet already may still be told; nothing new is put on.
+        if (standing.Count is 0 && TryOnToday.Bars(fitting) is { } bar)
+        {
+            return new RecordTryOnOutcome.NotToday(bar);
+        }
+
+        if (standing is [.., var before])
+        {
+            if (request.SaysNothing)
             {
-                return new RecordTryOnOutcome.NotOpen();
+                return new RecordTryOnOutcome.Recorded();
             }
 
-            var shoes = await shoesInMemory.SeeAsync(db, ct);
-            if (shoes.Find(request.SizeId)?.Kind != fitting.Kind)
-            {
-                return new RecordTryOnOutcome.NoSuchPair();
-            }
+            standing.ForEach(row => row.Withdraw(now));
+            db.FittingTryOns.Add(before.Then(commandId, actor, now, request));
+        }
+        else
+        {
+            db.FittingTryOns.Add(FittingTryOn.Of(
+                commandId, actor, request.FittingId, request.SizeId, now, request.Fits, PadsAsJson.Write(request.Pads ?? []), request.Note ?? "", request.Tags ?? []));
+        }
 
-            if (request.Pads is { } pads && (pads.Distinct().Count() < pads.Count || pads.Any(pad => shoes.Numbers.FindPad(pad.Pad) is null)))
-            {
-                return new RecordTryOnOutcome.Invalid(TryOnProblem.Pads);
-            }
-
-            if (!(request.Tags ?? []).All(TryOnTags.Known))
-            {
-                return new RecordTryOnOutcome.Invalid(TryOnProblem.Tag);
-            }
-
-            if (request.Note?.Trim().Length > LongestNote)
-            {
-                return new RecordTryOnOutcome.Invalid(TryOnProblem.NoteTooLong);
-            }
-
-            var now = clock.GetUtcNow();
-            var standing = await db.FittingTryOns
-                .Where(row => row.FittingId == request.FittingId && row.SizeId == request.SizeId && row.WithdrawnAt == null)
-                .OrderBy(row => row.TriedAt).ThenBy(row => row.Id)
-                .ToListAsync(ct);
-
-            // What is on the feet already may still be told; nothing new is put on.
-            if (standing.Count is 0 && TryOnToday.Bars(fitting) is { } bar)
-            {
-                return new RecordTryOnOutcome.NotToday(bar);
-            }
-
-            if (standing is [.., var before])
-            {
-                if (request.SaysNothing)
-                {
-                    return new RecordTryOnOutcome.Recorded();
-                }
-
-                standing.ForEach(row => row.Withdraw(now));
-                db.FittingTryOns.Add(before.Then(commandId, actor, now, request));
-            }
-            else
-            {
-                db.FittingTryOns.Add(FittingTryOn.Of(
-                    commandId, actor, request.FittingId, request.SizeId, now, request.Fits, PadsAsJson.Write(request.Pads ?? []), request.Note ?? "", request.Tags ?? []));
-            }
-
-            return new RecordTryOnOutcome.Recorded();
-        }, cancellationToken);
+        return new RecordTryOnOutcome.Recorded();
+    }
 }
 
 /// <summary>A pair on two feet. What is null, or not named, stays as it was said before.</summary>

@@ -19,11 +19,12 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             actor,
             commandId,
             nameof(SellFitting),
-            (db, stop) => ApplyAsync(db, actor, commandId, request, stop),
+            async (db, stop) => await ApplyAsync(db, actor, commandId, request, await shoesInMemory.SeeAsync(db, stop), clock.GetUtcNow(), stop),
             cancellationToken);
 
     /// <summary>Sells in the transaction of an action.</summary>
-    internal async Task<SellFittingOutcome> ApplyAsync(ShopDbContext db, Actor actor, Guid commandId, SellFittingRequest request, CancellationToken cancellationToken)
+    internal static async Task<SellFittingOutcome> ApplyAsync(
+        ShopDbContext db, Actor actor, Guid commandId, SellFittingRequest request, ShoesOnFile shoes, DateTimeOffset now, CancellationToken cancellationToken)
     {
         var fitting = await db.Fittings.SingleOrDefaultAsync(row => row.Id == request.FittingId, cancellationToken);
         if (fitting is null)
@@ -36,7 +37,6 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             return new SellFittingOutcome.AlreadyClosed();
         }
 
-        var shoes = await shoesInMemory.SeeAsync(db, cancellationToken);
         if (shoes.Find(request.SizeId) is not { } pair)
         {
             return new SellFittingOutcome.Invalid(SellProblem.PairMissing);
@@ -47,7 +47,6 @@ public sealed class SellFitting(ShopWrites writes, ShoesInMemory shoesInMemory, 
             return refused;
         }
 
-        var now = clock.GetUtcNow();
         var question = (await FittingQuestion.LoadAsync(db, shoes, fitting.Id, cancellationToken))!;
 
         var fit = FitAtClosing.Judge(question, shoes, pair, request.Pads);

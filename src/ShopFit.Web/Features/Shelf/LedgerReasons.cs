@@ -6,6 +6,9 @@ public static class LedgerReasons
     /// <summary>What stood there when the shop began to count.</summary>
     public const string Opening = "opening";
 
+    /// <summary>A maker delivered it.</summary>
+    public const string Delivered = "delivered";
+
     public const string Sold = "sold";
 
     /// <summary>A sale was a mistake and was taken back as a whole.</summary>
