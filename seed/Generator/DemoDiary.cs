@@ -64,22 +64,18 @@ internal sealed class DemoDiary
     /// <summary>All deliveries, oldest first.</summary>
     internal IReadOnlyList<(DateOnly Day, string Code, int Pieces)> Deliveries => _stock.Delivered;
 
-    /// <summary>Lives through the two years, or through the part of them before a day.</summary>
-    internal static DemoDiary Write(DemoPeople people, IReadOnlyList<DemoSize> sizes, IReadOnlyList<DemoGoods> goods, DateOnly? until = null)
+    /// <summary>Lives through the two years.</summary>
+    internal static DemoDiary Write(DemoPeople people, IReadOnlyList<DemoSize> sizes, IReadOnlyList<DemoGoods> goods)
     {
         var diary = new DemoDiary(people, sizes, goods);
-        while (diary._visits.TryDequeue(out var visit, out _) && visit.Day < (until ?? DemoCalendar.AsOf))
+        while (diary._visits.TryDequeue(out var visit, out _) && visit.Day < DemoCalendar.AsOf)
         {
             diary._stock.PassTo(visit.Day);
             diary.Fit(visit);
         }
 
-        if (until is null)
-        {
-            diary._stock.PassTo(DemoCalendar.AsOf);
-            diary.BeginToday(people);
-        }
-
+        diary._stock.PassTo(DemoCalendar.AsOf);
+        diary.BeginToday(people);
         return diary;
     }
 
