@@ -59,7 +59,7 @@ internal sealed class LoadDemo(ShopWrites writes, IDbContextFactory<ShopDbContex
         var from = DateTimeOffset.MinValue;
         foreach (var fitting in history.Fittings)
         {
-            await LiveUntilAsync(fitting.Key, fitting.OpenedAt.AddDays(days));
+            await LiveUntilAsync(fitting.Key, fitting.ClosedAt.AddDays(days));
             await FitAsync(fitter, fitting, days, cancellationToken);
         }
 

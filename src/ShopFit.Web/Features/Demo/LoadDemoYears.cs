@@ -63,9 +63,9 @@ internal sealed class LoadDemoYears(DemoYears years, IReadOnlyDictionary<string,
     {
         var itemIds = await db.Items.ToDictionaryAsync(item => item.Code, item => item.Id, StringComparer.Ordinal, cancellationToken);
         var deliveries = new Queue<DemoDelivery>(years.Deliveries.Where(delivery => delivery.At.AddDays(days) >= from && delivery.At.AddDays(days) < until));
-        foreach (var visit in years.Visits.Where(visit => When(visit) >= from && When(visit) < until))
+        foreach (var visit in years.Visits.Where(visit => Kept(visit) >= from && Kept(visit) < until).OrderBy(Kept))
         {
-            await DeliverAsync(When(visit));
+            await DeliverAsync(Kept(visit));
             await VisitAsync(db, shoes, visit, itemIds, cancellationToken);
             await db.SaveChangesAsync(cancellationToken);
             db.ChangeTracker.Clear();
@@ -93,6 +93,9 @@ internal sealed class LoadDemoYears(DemoYears years, IReadOnlyDictionary<string,
     }
 
     private DateTimeOffset When(DemoVisit visit) => visit.OpenedAt.AddDays(days) - (visit.Decision is null ? _back : TimeSpan.Zero);
+
+    // In the order in which they ended, since receipts are numbered in it; what is open comes when it began.
+    private DateTimeOffset Kept(DemoVisit visit) => visit.ClosedAt?.AddDays(days) ?? When(visit);
 
     private async Task VisitAsync(ShopDbContext db, ShoesOnFile shoes, DemoVisit visit, Dictionary<string, Guid> itemIds, CancellationToken cancellationToken)
     {

@@ -104,6 +104,17 @@ public sealed class LoadDemoTests : IAsyncLifetime
             await db.LedgerLines.Where(line => line.SaleId != null).SumAsync(line => line.Change, Stop));
     }
 
+    [Fact]
+    public async Task Receipts_are_numbered_without_a_gap_in_the_order_of_the_sales()
+    {
+        await OpenAsync();
+
+        await using var db = _shop.CreateDbContext();
+        var receipts = await (from receipt in db.SaleReceipts join sale in db.Sales on receipt.SaleId equals sale.Id select new { receipt.Year, receipt.Number, sale.SoldAt }).ToListAsync(Stop);
+        Assert.All(receipts.GroupBy(receipt => receipt.Year), year =>
+            Assert.Equal(Enumerable.Range(1, year.Count()), year.OrderBy(receipt => receipt.SoldAt).ThenBy(receipt => receipt.Number).Select(receipt => receipt.Number)));
+    }
+
     // Twelve: Weiss, Rist and Grossman 2009, J Dance Med Sci 13(3): 90-92, rule 1.
     [Fact]
     public async Task No_child_is_measured_without_a_yes_and_no_pointe_shoe_is_sold_before_twelve()
