@@ -111,15 +111,15 @@ public sealed partial class GrownDancerTests(RunningShop shop, ITestOutputHelper
         Assert.Equal("application/pdf", answer.Headers["content-type"]);
         using var receipt = PdfDocument.Open(await answer.BodyAsync());
         var text = string.Join(' ', receipt.GetPages().SelectMany(sheet => sheet.GetWords()).Select(word => word.Text));
-        decimal Pounds(Match match) => decimal.Parse(match.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        decimal Pounds(Match match) => decimal.Parse(match.Groups["pounds"].Value, System.Globalization.CultureInfo.InvariantCulture);
         var lines = text[text.IndexOf("Amount", StringComparison.Ordinal)..text.IndexOf("Prices include tax", StringComparison.Ordinal)];
         Assert.Equal(3, Amount().Count(lines));
         Assert.Equal(Pounds(Paid().Match(text)), Amount().Matches(lines).Sum(Pounds));
     }
 
-    [GeneratedRegex(@"% £(\d+\.\d\d)")]
+    [GeneratedRegex(@"% £(?<pounds>\d+\.\d\d)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Amount();
 
-    [GeneratedRegex(@"Paid £(\d+\.\d\d)")]
+    [GeneratedRegex(@"Paid £(?<pounds>\d+\.\d\d)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Paid();
 }
