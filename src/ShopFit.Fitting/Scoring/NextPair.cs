@@ -28,7 +28,7 @@ public sealed record NextPair(Shortlist List, IReadOnlyList<NextStep> Steps)
 }
 
 /// <summary>How a pair differs from the one tried last, as both are believed to be now, and what trying it would tell.</summary>
-/// <param name="Amiss">The places where the last pair was amiss, worst first; empty where nothing was tried.</param>
+/// <param name="Amiss">The places where the last pair was amiss, the surest first; empty where nothing was tried.</param>
 /// <param name="Differences">How this pair is believed to differ from it, at those places first; empty where nothing was tried.</param>
 /// <param name="TellsMostOf">The place of which trying it would tell most; null where all are well known.</param>
 public sealed record NextStep(IReadOnlyList<CriterionFit> Amiss, IReadOnlyList<FormDifference> Differences, CriterionFit? TellsMostOf)
@@ -49,7 +49,7 @@ public sealed record NextStep(IReadOnlyList<CriterionFit> Amiss, IReadOnlyList<F
 
         CriterionFit[] amiss = [.. last
             .Where(fit => fit.Ease < fit.Criterion.IdealFrom || fit.Ease > fit.Criterion.IdealTo)
-            .OrderByDescending(fit => fit.Criterion.Weight * (1 - fit.Desirability))
+            .OrderByDescending(Sureness)
             .DistinctBy(fit => fit.Criterion.Id)
             .Take(MostSaid - 1)];
         var differences = next
@@ -61,6 +61,10 @@ public sealed record NextStep(IReadOnlyList<CriterionFit> Amiss, IReadOnlyList<F
             .Select(entry => new FormDifference(entry.Place.Criterion.Id, entry.Difference));
         return new NextStep(amiss, [.. differences], open);
     }
+
+    // By how many of its own intervals a place lies beyond what is ideal: what was seen comes before what is only feared.
+    private static double Sureness(CriterionFit fit) =>
+        Math.Max(fit.Criterion.IdealFrom - fit.Ease, fit.Ease - fit.Criterion.IdealTo) / (fit.High - fit.Low);
 
     // How wide what is believed is beside what would fit; nothing is open where nothing is too much.
     private static double Openness(CriterionFit fit)

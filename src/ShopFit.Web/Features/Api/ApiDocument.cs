@@ -41,7 +41,7 @@ internal static class ApiDocument
         // a wrong one answered with 401.
         options.AddOperationTransformer(async (operation, context, stop) =>
         {
-            if (operation.OperationId == ShortlistEndpoint.OperationId)
+            if (FitEndpoints.OperationIds.Contains(operation.OperationId))
             {
                 var schema = await context.GetOrCreateSchemaAsync(typeof(ShortlistRequest), parameterDescription: null, stop);
                 context.Document!.AddComponent(nameof(ShortlistRequest), schema);
@@ -51,7 +51,7 @@ internal static class ApiDocument
                     Description = "At most 64 KB. Unknown members, and members given twice, are refused; a member that is null counts as left out.",
                     Content = new Dictionary<string, OpenApiMediaType>(StringComparer.Ordinal)
                     {
-                        [ShortlistEndpoint.Json] = new() { Schema = new OpenApiSchemaReference(nameof(ShortlistRequest), context.Document) },
+                        [FitEndpoints.Json] = new() { Schema = new OpenApiSchemaReference(nameof(ShortlistRequest), context.Document) },
                     },
                 };
             }

@@ -45,9 +45,13 @@ public static class ApiFeature
     /// <summary>The questions, and their description for everybody.</summary>
     public static void MapApi(this IEndpointRouteBuilder routes)
     {
-        routes.MapShortlist();
+        routes.MapFit();
         // Without these a program with a good key would be told that it has none: only an endpoint asks for a key.
-        routes.Map(ShortlistEndpoint.Path, ApiProblems.NotPost).RequireAuthorization(ApiKeyScheme.Name).ExcludeFromDescription();
+        foreach (var path in new[] { FitEndpoints.ShortlistPath, FitEndpoints.NextPairPath })
+        {
+            routes.Map(path, ApiProblems.NotPost).RequireAuthorization(ApiKeyScheme.Name).ExcludeFromDescription();
+        }
+
         routes.Map("/api/{**rest}", ApiProblems.NotFound).RequireAuthorization(ApiKeyScheme.Name).ExcludeFromDescription();
         routes.MapOpenApi("/openapi/{documentName}.json").AllowAnonymous();
     }

@@ -1,5 +1,4 @@
 using ShopFit.Fitting.Beliefs;
-using ShopFit.Fitting.Defaults;
 using ShopFit.Fitting.Feet;
 using ShopFit.Fitting.Scoring;
 using ShopFit.Fitting.Sentences;
@@ -9,7 +8,7 @@ using ShopFit.Web.Features.Fittings;
 
 namespace ShopFit.Web.Features.Api;
 
-/// <summary>Answers a request for a shortlist that was read and found good.</summary>
+/// <summary>Answers a request for a shortlist, or for the next pair, that was read and found good.</summary>
 /// <remarks>The same request, shoes and numbers give the same answer, byte for byte: nothing here asks a clock or a culture.</remarks>
 internal static class ShortlistAnswer
 {
@@ -34,7 +33,23 @@ internal static class ShortlistAnswer
         }
     }
 
-    public static ShortlistResponse Of(ShortlistAsked asked, ShoesOnFile shoes, CancellationToken cancellationToken)
+    /// <summary>The pairs most likely to fit.</summary>
+    public static ShortlistResponse Of(ShortlistAsked asked, ShoesOnFile shoes, CancellationToken cancellationToken) =>
+        Of(asked, shoes, question =>
+        {
+            var list = Shortlist.Of(question, cancellationToken);
+            return (list, [.. list.Pairs.Select(pair => FitSentences.Reason(pair, question.Defaults))]);
+        });
+
+    /// <summary>The pairs to try next, of those that were not tried yet.</summary>
+    public static ShortlistResponse NextOf(ShortlistAsked asked, ShoesOnFile shoes, CancellationToken cancellationToken) =>
+        Of(asked, shoes, question =>
+        {
+            var next = NextPair.Of(question, cancellationToken);
+            return (next.List, [.. next.List.Pairs.Zip(next.Steps, (pair, step) => FitSentences.NextReason(pair, step, question.Defaults))]);
+        });
+
+    private static ShortlistResponse Of(ShortlistAsked asked, ShoesOnFile shoes, Func<ShortlistQuestion, (Shortlist List, IReadOnlyList<string> Reasons)> answer)
     {
         double? age = asked.BirthDate is { } born ? Age.InYears(born, asked.AsOf) : null;
         if (PointeAge.IsForLater(asked.Kind, age))
@@ -42,8 +57,7 @@ internal static class ShortlistAnswer
             return new ShortlistResponse { Pairs = [], ChanceOnShelf = 0, Notices = [NoticeOf(ShortlistNotices.TooYoung())] };
         }
 
-        var numbers = shoes.Numbers;
-        var read = FeetBelief.Prior(asked.Sex, age, numbers).After(asked.Readings, numbers);
+        var read = FeetBelief.Prior(asked.Sex, age, shoes.Numbers).After(asked.Readings, shoes.Numbers);
         var question = new ShortlistQuestion
         {
             Feet = read.Belief,
@@ -53,20 +67,20 @@ internal static class ShortlistAnswer
             Limit = asked.Limit,
             TryOns = asked.TryOns,
             FirstPair = asked.FirstPair,
-            Defaults = numbers,
+            Defaults = shoes.Numbers.ForKind(asked.Kind),
         };
-        var shortlist = Shortlist.Of(question, cancellationToken);
+        var (list, reasons) = answer(question);
         var notices = ShortlistNotices.Of(new ShortlistFacts(
-            asked.Kind, age, asked.Sex, asked.FirstPair, asked.Readings, read.Doubts, question.Shoes.Count, shortlist.ChanceOnShelf));
+            asked.Kind, age, asked.Sex, asked.FirstPair, asked.Readings, read.Doubts, question.Shoes.Count, list.ChanceOnShelf));
         return new ShortlistResponse
         {
-            Pairs = [.. shortlist.Pairs.Select(pair => PairOf(pair, numbers))],
-            ChanceOnShelf = Math.Round(shortlist.ChanceOnShelf, DecimalsOfChance),
+            Pairs = [.. list.Pairs.Zip(reasons, PairOf)],
+            ChanceOnShelf = Math.Round(list.ChanceOnShelf, DecimalsOfChance),
             Notices = [.. notices.Select(NoticeOf)],
         };
     }
 
-    private static AnsweredPair PairOf(PairFit pair, FitDefaults numbers) => new()
+    private static AnsweredPair PairOf(PairFit pair, string reason) => new()
     {
         Sku = pair.Shoe.Sku,
         ChanceOfFit = Math.Round(pair.ChanceOfFit, DecimalsOfChance),
@@ -82,7 +96,7 @@ internal static class ShortlistAnswer
             High = Math.Round(place.High, DecimalsOfEase),
             Desirability = Math.Round(place.Desirability, DecimalsOfChance),
         })],
-        Reason = FitSentences.Reason(pair, numbers),
+        Reason = reason,
     };
 
     private static AnsweredNotice NoticeOf(ShortlistNotice notice) => new() { Code = notice.Code, Text = notice.Text };

@@ -12,7 +12,8 @@ public sealed class ApiDocumentTests(ApiSite site) : IClassFixture<ApiSite>
         var document = await ReadAsync();
 
         var question = document["paths"]!["/api/v1/shortlist"]!["post"]!;
-        Assert.Single(document["paths"]!.AsObject());
+        Assert.Equal(["/api/v1/shortlist", "/api/v1/next-pair"], document["paths"]!.AsObject().Select(path => path.Key));
+        Assert.NotNull(document["paths"]!["/api/v1/next-pair"]!["post"]!["requestBody"]!["content"]!["application/json"]);
         Assert.NotNull(question["requestBody"]!["content"]!["application/json"]);
         Assert.Equal(["200", "400", "401", "413", "415", "429"], question["responses"]!.AsObject().Select(response => response.Key));
         Assert.NotNull(question["responses"]!["400"]!["content"]!["application/problem+json"]);

@@ -45,13 +45,13 @@ public sealed class ApiSite : IAsyncLifetime
         return Assert.IsType<AddApiKeyOutcome.Added>(added).Key!;
     }
 
-    public Task<HttpResponseMessage> AskAsync(string? key, string body) => AskAsync(key, Encoding.UTF8.GetBytes(body));
+    public Task<HttpResponseMessage> AskAsync(string? key, string body, string path = FitEndpoints.ShortlistPath) => AskAsync(key, Encoding.UTF8.GetBytes(body), path: path);
 
-    public Task<HttpResponseMessage> AskAsync(string? key, byte[] body, string contentType = "application/json")
+    public Task<HttpResponseMessage> AskAsync(string? key, byte[] body, string contentType = "application/json", string path = FitEndpoints.ShortlistPath)
     {
         var content = new ByteArrayContent(body);
         content.Headers.ContentType = contentType.Length == 0 ? null : MediaTypeHeaderValue.Parse(contentType);
-        return SendAsync(HttpMethod.Post, "/api/v1/shortlist", key, content);
+        return SendAsync(HttpMethod.Post, path, key, content);
     }
 
     public Task<HttpResponseMessage> SendAsync(HttpMethod method, string path, string? key, HttpContent? content = null)

@@ -6,7 +6,7 @@ using ShopFit.Web.Features.Fittings;
 
 namespace ShopFit.Web.Features.Api;
 
-public sealed class ShortlistEndpointTests(ApiSite site) : IClassFixture<ApiSite>
+public sealed class FitEndpointsTests(ApiSite site) : IClassFixture<ApiSite>
 {
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
@@ -64,6 +64,52 @@ public sealed class ShortlistEndpointTests(ApiSite site) : IClassFixture<ApiSite
 
         Assert.Equal(later, answer.Pairs.Count == 0);
         Assert.Equal(later, answer.Notices.Any(notice => notice.Code == ShortlistNotices.ForLater));
+    }
+
+    [Fact]
+    public async Task The_next_pair_was_not_tried_yet_and_says_how_it_differs_from_the_last()
+    {
+        const string Question = """{"readings":[{"foot":"left","trait":"length","value":238,"unit":"mm"},{"foot":"right","trait":"length","value":238,"unit":"mm"}],"limit":5@}""";
+        var first = (await AnswerAsync(Question.Replace("@", "", StringComparison.Ordinal), FitEndpoints.NextPairPath)).Pairs[0].Sku;
+        var tried = $$""","tryOns":[{"sku":"{{first}}","fits":false,"answers":[{"foot":"left","check":"toes-flat","answer":2},{"foot":"right","check":"toes-flat","answer":2,"by":"dancer"}],"pads":[{"foot":"left","pad":"heel-cushion"}]}]""";
+
+        var next = await AnswerAsync(Question.Replace("@", tried, StringComparison.Ordinal), FitEndpoints.NextPairPath);
+
+        Assert.DoesNotContain(first, next.Pairs.Select(pair => pair.Sku));
+        Assert.Contains("the last one was long", next.Pairs[0].Reason, StringComparison.Ordinal);
+        Assert.Equal(next.Pairs.OrderByDescending(pair => pair.ChanceOfFit).Select(pair => pair.Sku), next.Pairs.Select(pair => pair.Sku));
+    }
+
+    [Theory]
+    [InlineData("""{"tryOns":[{"sku":"@","answers":[{"foot":"left","check":"wiggle","answer":1}]}]}""", "/tryOns/0/answers/0/check")]
+    [InlineData("""{"tryOns":[{"sku":"@","answers":[{"foot":"left","check":"arch","answer":3}]}]}""", "/tryOns/0/answers/0/answer")]
+    [InlineData("""{"tryOns":[{"sku":"not-on-file","fits":false}]}""", "/tryOns/0/sku")]
+    [InlineData("""{"tryOns":[{"sku":"@","pads":[{"foot":"left","pad":"cork"}]}]}""", "/tryOns/0/pads/0/pad")]
+    public async Task The_next_pair_is_not_answered_where_a_try_on_makes_no_sense(string body, string place)
+    {
+        var sku = (await AnswerAsync("{}")).Pairs[0].Sku;
+
+        var response = await site.AskAsync(await site.KeyAsync(), body.Replace("@", sku, StringComparison.Ordinal), FitEndpoints.NextPairPath);
+
+        Assert.Equal(HttpStatusCode.BadRequest, response.StatusCode);
+        var problem = JsonNode.Parse(await response.Content.ReadAsStringAsync(Stop))!;
+        Assert.Contains(place, problem["errors"]!.AsObject().Select(error => error.Key));
+    }
+
+    [Fact]
+    public async Task Without_a_key_no_next_pair_is_answered()
+    {
+        Assert.Equal(HttpStatusCode.Unauthorized, (await site.AskAsync(null, "{}", FitEndpoints.NextPairPath)).StatusCode);
+        Assert.Equal(HttpStatusCode.Unauthorized, (await site.AskAsync("wrong", "{}", FitEndpoints.NextPairPath)).StatusCode);
+    }
+
+    // A pad is proposed only where its purpose is asked about: none over the toes of a soft shoe.
+    [Fact]
+    public async Task Pads_of_a_box_are_not_counted_where_there_is_none()
+    {
+        var answer = await AnswerAsync("""{"kind":"soft","readings":[{"foot":"left","trait":"length","value":238,"unit":"mm"}],"limit":100}""");
+
+        Assert.DoesNotContain(answer.Pairs.SelectMany(pair => pair.Pads), pad => pad.Pad is "toe-cap" or "toe-cushion" or "loose-wool" or "second-toe-hollow");
     }
 
     [Fact]
@@ -205,9 +251,9 @@ public sealed class ShortlistEndpointTests(ApiSite site) : IClassFixture<ApiSite
         Assert.Equal(HttpStatusCode.OK, (await site.AskAsync(await site.KeyAsync(), "{}")).StatusCode);
     }
 
-    private async Task<ShortlistResponse> AnswerAsync(string body)
+    private async Task<ShortlistResponse> AnswerAsync(string body, string path = FitEndpoints.ShortlistPath)
     {
-        var response = await site.AskAsync(await site.KeyAsync(), body);
+        var response = await site.AskAsync(await site.KeyAsync(), body, path);
         var text = await response.Content.ReadAsStringAsync(Stop);
         Assert.True(response.StatusCode == HttpStatusCode.OK, text);
         return JsonSerializer.Deserialize<ShortlistResponse>(text, JsonSerializerOptions.Web)!;

@@ -11,23 +11,34 @@ using ShopFit.Web.Features.Settings;
 
 namespace ShopFit.Web.Features.Api;
 
-/// <summary>Which pairs are likely to fit both feet, asked by another program. Nothing is kept of what it says.</summary>
-internal static class ShortlistEndpoint
+/// <summary>What another program may ask of the fit: which pairs are likely, and which to try next. Nothing is kept of what it says.</summary>
+internal static class FitEndpoints
 {
-    public const string OperationId = "shortlist";
     public const string Json = "application/json";
-    public const string Path = "/api/v1/shortlist";
+    public const string ShortlistPath = "/api/v1/shortlist";
+    public const string NextPairPath = "/api/v1/next-pair";
     private const string Problem = "application/problem+json";
+    private const string Stateless = "Stateless: nothing of the request is kept, and the same request gives the same answer, byte for byte, while catalogue, stock, fit numbers, what the shop has learnt and the day stand still.";
 
-    public static void MapShortlist(this IEndpointRouteBuilder routes) => routes
-        .MapPost(Path, AnswerAsync)
+    /// <summary>The questions, by their ids in the OpenAPI document.</summary>
+    public static IReadOnlyList<string> OperationIds { get; } = ["shortlist", "nextPair"];
+
+    public static void MapFit(this IEndpointRouteBuilder routes)
+    {
+        Map(routes, ShortlistPath, OperationIds[0], "Which pairs are likely to fit both feet", Stateless, ShortlistAnswer.Of);
+        Map(routes, NextPairPath, OperationIds[1], "Which pair to try next", $"The pairs that were not tried yet, the one to try next first; each says how it differs from the one tried last. {Stateless}", ShortlistAnswer.NextOf);
+    }
+
+    private static void Map(
+        IEndpointRouteBuilder routes, string path, string id, string summary, string description, Func<ShortlistAsked, ShoesOnFile, CancellationToken, ShortlistResponse> answer) => routes
+        .MapPost(path, (HttpContext http, ShopContexts contexts, ShoesInMemory shoes, TimeProvider clock) => AnswerAsync(http, contexts, shoes, clock, answer))
         .RequireAuthorization(ApiKeyScheme.Name)
         .RequireRateLimiting(ApiFeature.RateLimit)
         .DisableAntiforgery()
-        .WithName(OperationId)
-        .WithTags("Shortlist")
-        .WithSummary("Which pairs are likely to fit both feet")
-        .WithDescription("Stateless: nothing of the request is kept, and the same request gives the same answer, byte for byte, while catalogue, stock, fit numbers and the day stand still.")
+        .WithName(id)
+        .WithTags("Fit")
+        .WithSummary(summary)
+        .WithDescription(description)
         .Produces<ShortlistResponse>(StatusCodes.Status200OK, Json)
         .Produces<HttpValidationProblemDetails>(StatusCodes.Status400BadRequest, Problem)
         .ProducesProblem(StatusCodes.Status401Unauthorized)
@@ -35,7 +46,8 @@ internal static class ShortlistEndpoint
         .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
         .ProducesProblem(StatusCodes.Status429TooManyRequests);
 
-    private static async Task<IResult> AnswerAsync(HttpContext http, ShopContexts contexts, ShoesInMemory shoesInMemory, TimeProvider clock)
+    private static async Task<IResult> AnswerAsync(
+        HttpContext http, ShopContexts contexts, ShoesInMemory shoesInMemory, TimeProvider clock, Func<ShortlistAsked, ShoesOnFile, CancellationToken, ShortlistResponse> answer)
     {
         var stop = http.RequestAborted;
         if (!IsJson(http.Request.ContentType) || !IsPlain(http.Request.Headers.ContentEncoding))
@@ -69,7 +81,7 @@ internal static class ShortlistEndpoint
             ShortlistAnswer.CheckTryOns(asked, shoes, problems);
         }
 
-        return problems.Any ? ApiProblems.Invalid(problems) : Results.Json(ShortlistAnswer.Of(asked!, shoes, stop), JsonSerializerOptions.Web);
+        return problems.Any ? ApiProblems.Invalid(problems) : Results.Json(answer(asked!, shoes, stop), JsonSerializerOptions.Web);
     }
 
     /// <summary>Whether the body says that it is JSON in UTF-8, the only encoding that JSON travels in (RFC 8259).</summary>
