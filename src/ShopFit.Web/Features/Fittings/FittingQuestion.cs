@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using ShopFit.Fitting.Feet;
 using ShopFit.Fitting.Scoring;
 using ShopFit.Fitting.TryOns;
 using ShopFit.Web.Data;
@@ -24,14 +25,15 @@ public sealed record FittingQuestion(FittingBelief Belief, ShortlistQuestion Que
             .Where(row => row.FittingId == fittingId && row.WithdrawnAt == null)
             .OrderBy(row => row.TriedAt).ThenBy(row => row.Id)
             .ToListAsync(cancellationToken);
-        // A pair that was only put on says nothing. What is said of a fit on a sore foot is kept and teaches nothing, and a pad that
-        // the shop no longer has moves nothing.
+        // A pair that was only put on says nothing. What is said of a sore foot, and of a fit while one is sore, is kept and teaches nothing;
+        // a pad or a check that the shop no longer has moves nothing.
+        bool Teaches(CheckAnswer given) =>
+            !(given.Foot is Side.Left ? fitting.SoreLeft : fitting.SoreRight) && shoes.Numbers.FindCheck(given.Check) is not null;
         var sore = fitting.SoreLeft || fitting.SoreRight;
         var tryOns = tried
-            .Where(row => row.Fits is not null && !sore)
-            .Select(row => (Row: row, Shoe: shoes.Find(row.SizeId)))
-            .Where(pair => pair.Shoe is not null && pair.Shoe.Kind == fitting.Kind)
-            .Select(pair => new TryOn(pair.Shoe!.Sku, pair.Row.Fits, [], [.. PadsAsJson.Read(pair.Row.PadsJson).Where(pad => shoes.Numbers.FindPad(pad.Pad) is not null)]))
+            .Select(row => (Row: row, Shoe: shoes.Find(row.SizeId), Fits: sore ? null : row.Fits, Answers: row.Answers().Where(Teaches).ToList()))
+            .Where(pair => pair.Shoe is not null && pair.Shoe.Kind == fitting.Kind && (pair.Fits is not null || pair.Answers.Count > 0))
+            .Select(pair => new TryOn(pair.Shoe!.Sku, pair.Fits, pair.Answers, [.. PadsAsJson.Read(pair.Row.PadsJson).Where(pad => shoes.Numbers.FindPad(pad.Pad) is not null)]))
             .ToList();
         var belief = FittingBelief.Of(evidence, shoes.Numbers);
         return new FittingQuestion(belief, new ShortlistQuestion

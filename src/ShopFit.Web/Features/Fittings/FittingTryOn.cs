@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using ShopFit.Fitting.TryOns;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.People;
@@ -39,9 +40,12 @@ public sealed class FittingTryOn : IShopRow
     /// <summary>Codes of <see cref="TryOnTags"/>, as JSON.</summary>
     public string TagsJson { get; private set; } = "[]";
 
+    /// <summary>Answers to the checks, as JSON.</summary>
+    public string AnswersJson { get; private set; } = "[]";
+
     public DateTimeOffset? WithdrawnAt { get; private set; }
 
-    public static FittingTryOn Of(Guid id, Actor actor, Guid fittingId, Guid sizeId, DateTimeOffset triedAt, bool? fits, string padsJson = "[]", string note = "", IReadOnlyList<string>? tags = null) => new()
+    public static FittingTryOn Of(Guid id, Actor actor, Guid fittingId, Guid sizeId, DateTimeOffset triedAt, bool? fits, string padsJson = "[]", string note = "", IReadOnlyList<string>? tags = null, IReadOnlyList<CheckAnswer>? answers = null) => new()
     {
         Id = id,
         ShopId = actor.ShopId,
@@ -54,10 +58,14 @@ public sealed class FittingTryOn : IShopRow
         PadsJson = padsJson,
         Note = note.Trim(),
         TagsJson = JsonSerializer.Serialize(tags ?? []),
+        AnswersJson = AnswersAsJson.Write(answers ?? []),
     };
 
     /// <summary>The tags that are set.</summary>
     public IReadOnlyList<string> Tags() => JsonSerializer.Deserialize<List<string>>(TagsJson) ?? [];
+
+    /// <summary>The answers to the checks.</summary>
+    public IReadOnlyList<CheckAnswer> Answers() => AnswersAsJson.Read(AnswersJson);
 
     /// <summary>The row that takes the place of this one when something more is said of the pair.</summary>
     public FittingTryOn Then(Guid id, Actor actor, DateTimeOffset at, RecordTryOnRequest said) => Of(
@@ -69,7 +77,8 @@ public sealed class FittingTryOn : IShopRow
         said.Fits ?? Fits,
         said.Pads is null ? PadsJson : PadsAsJson.Write(said.Pads),
         said.Note ?? Note,
-        [.. Tags().Union(said.Tags ?? []).Except(said.TagsTakenBack ?? [])]);
+        [.. Tags().Union(said.Tags ?? []).Except(said.TagsTakenBack ?? [])],
+        CheckAnswers.After(Answers(), said.Answers ?? [], said.AnswersTakenBack ?? []));
 
     /// <summary>Takes it back; the row stays.</summary>
     public void Withdraw(DateTimeOffset at) => WithdrawnAt ??= at;
@@ -85,6 +94,7 @@ internal sealed class FittingTryOnConfiguration : IEntityTypeConfiguration<Fitti
         builder.Property(tryOn => tryOn.Tablet).HasMaxLength(60);
         builder.Property(tryOn => tryOn.Note).HasMaxLength(RecordTryOn.LongestNote);
         builder.Property(tryOn => tryOn.TagsJson).HasDefaultValue("[]");
+        builder.Property(tryOn => tryOn.AnswersJson).HasDefaultValue("[]");
         builder.HasIndex(tryOn => new { tryOn.ShopId, tryOn.FittingId, tryOn.TriedAt });
         builder.HasOne<FittingRecord>().WithMany().HasForeignKey(tryOn => tryOn.FittingId).OnDelete(DeleteBehavior.Restrict);
         builder.HasOne<ShoeSize>().WithMany().HasForeignKey(tryOn => tryOn.SizeId).OnDelete(DeleteBehavior.Restrict);

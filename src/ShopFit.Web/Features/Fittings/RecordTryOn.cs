@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Fitting.Scoring;
+using ShopFit.Fitting.TryOns;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.People;
@@ -54,6 +55,13 @@ public sealed class RecordTryOn(ShopWrites writes, ShoesInMemory shoesInMemory, 
             return new RecordTryOnOutcome.Invalid(TryOnProblem.Tag);
         }
 
+        if (request.Answers is { } answers
+            && (answers.DistinctBy(given => (given.Foot, given.Check)).Count() < answers.Count
+                || answers.Any(given => given.Answer is < 0 or > 2 || !Enum.IsDefined(given.Foot) || shoes.Numbers.FindCheck(given.Check) is null)))
+        {
+            return new RecordTryOnOutcome.Invalid(TryOnProblem.Answer);
+        }
+
         if (request.Note?.Trim().Length > LongestNote)
         {
             return new RecordTryOnOutcome.Invalid(TryOnProblem.NoteTooLong);
@@ -83,7 +91,7 @@ public sealed class RecordTryOn(ShopWrites writes, ShoesInMemory shoesInMemory, 
         else
         {
             db.FittingTryOns.Add(FittingTryOn.Of(
-                commandId, actor, request.FittingId, request.SizeId, now, request.Fits, PadsAsJson.Write(request.Pads ?? []), request.Note ?? "", request.Tags ?? []));
+                commandId, actor, request.FittingId, request.SizeId, now, request.Fits, PadsAsJson.Write(request.Pads ?? []), request.Note ?? "", request.Tags ?? [], request.Answers));
         }
 
         return new RecordTryOnOutcome.Recorded();
@@ -98,6 +106,8 @@ public sealed class RecordTryOn(ShopWrites writes, ShoesInMemory shoesInMemory, 
 /// <param name="Tags">Tags that are set, codes of <see cref="TryOnTags"/>.</param>
 /// <param name="TagsTakenBack">Tags that are taken back.</param>
 /// <param name="Note">The fitter's own words.</param>
+/// <param name="Answers">Answers to checks; one of a check and foot takes the place of the earlier.</param>
+/// <param name="AnswersTakenBack">Checks of a foot whose answer is taken back.</param>
 public sealed record RecordTryOnRequest(
     Guid FittingId,
     Guid SizeId,
@@ -105,10 +115,13 @@ public sealed record RecordTryOnRequest(
     IReadOnlyList<PadUnderFoot>? Pads = null,
     IReadOnlyList<string>? Tags = null,
     IReadOnlyList<string>? TagsTakenBack = null,
-    string? Note = null)
+    string? Note = null,
+    IReadOnlyList<CheckAnswer>? Answers = null,
+    IReadOnlyList<CheckOfFoot>? AnswersTakenBack = null)
 {
     /// <summary>Whether it only says that the pair was put on.</summary>
-    public bool SaysNothing => Fits is null && Pads is null && Note is null && Tags is not { Count: > 0 } && TagsTakenBack is not { Count: > 0 };
+    public bool SaysNothing => Fits is null && Pads is null && Note is null && Tags is not { Count: > 0 } && TagsTakenBack is not { Count: > 0 }
+        && Answers is not { Count: > 0 } && AnswersTakenBack is not { Count: > 0 };
 }
 
 /// <summary>What is wrong with what was said of a pair.</summary>
@@ -119,6 +132,9 @@ public enum TryOnProblem
 
     /// <summary>A tag that does not exist.</summary>
     Tag,
+
+    /// <summary>An answer to a check that does not exist, twice, or outside 0 to 2.</summary>
+    Answer,
 
     /// <summary>The note is too long.</summary>
     NoteTooLong,

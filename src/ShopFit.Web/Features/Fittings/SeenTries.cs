@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Fitting.Scoring;
+using ShopFit.Fitting.TryOns;
 using ShopFit.Web.Data;
 
 namespace ShopFit.Web.Features.Fittings;
@@ -35,7 +36,7 @@ public sealed record SeenTries(IReadOnlyList<SeenWalk> Walks, IReadOnlyList<Seen
             .GroupBy(row => row.SizeId)
             .Select(pair => pair.Last())
             .OrderBy(row => firstPutOn[row.SizeId].TriedAt).ThenBy(row => firstPutOn[row.SizeId].Id)
-            .Select(row => new SeenTryOn(row.Id, row.SizeId, firstPutOn[row.SizeId].TriedAt, row.TriedAt, row.Fits, PadsAsJson.Read(row.PadsJson), row.Tags(), row.Note));
+            .Select(row => new SeenTryOn(row.Id, row.SizeId, firstPutOn[row.SizeId].TriedAt, row.TriedAt, row.Fits, PadsAsJson.Read(row.PadsJson), row.Tags(), row.Note, row.Answers()));
         return new(
             [.. walks.Where(row => row.WithdrawnAt is null).Select(row => new SeenWalk(row.Id, row.WalkedAt, row.SizeIds()))],
             [.. tryOns],
@@ -55,4 +56,5 @@ public sealed record SeenWalk(Guid Id, DateTimeOffset At, IReadOnlyList<Guid> Si
 /// <param name="Pads">Pads that were under the feet.</param>
 /// <param name="Tags">Codes of <see cref="TryOnTags"/>.</param>
 /// <param name="Note">In the fitter's words; may be empty.</param>
-public sealed record SeenTryOn(Guid Id, Guid SizeId, DateTimeOffset FirstAt, DateTimeOffset At, bool? Fits, IReadOnlyList<PadUnderFoot> Pads, IReadOnlyList<string> Tags, string Note);
+/// <param name="Answers">Answers to the checks.</param>
+public sealed record SeenTryOn(Guid Id, Guid SizeId, DateTimeOffset FirstAt, DateTimeOffset At, bool? Fits, IReadOnlyList<PadUnderFoot> Pads, IReadOnlyList<string> Tags, string Note, IReadOnlyList<CheckAnswer> Answers);

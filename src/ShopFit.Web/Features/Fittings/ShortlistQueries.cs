@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Fitting.Scoring;
+using ShopFit.Fitting.Sentences;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.Sales;
@@ -62,6 +63,23 @@ public sealed class ShortlistQueries(ShopContexts contexts, CatalogueQueries cat
             ? null
             : await Task.Run(
                 () => Shortlist.Of(question.Question with { From = ShortlistFrom.Shelf, Limit = 1 }, cancellationToken).Pairs is [var first, ..] ? new SeenPair(shoes.Find(first.Shoe.Sku)!, first) : null,
+                cancellationToken);
+    }
+
+    /// <summary>The pair to try next of those on the shelf, and why; null where there is none.</summary>
+    public async Task<SeenNext?> NextAsync(Guid fittingId, CancellationToken cancellationToken)
+    {
+        var (shoes, question) = await QuestionAsync(fittingId, cancellationToken);
+        return question is null
+            ? null
+            : await Task.Run(
+                () =>
+                {
+                    var next = NextPair.Of(question.Question with { From = ShortlistFrom.Shelf, Limit = 1 }, cancellationToken);
+                    return next.List.Pairs is [var first, ..]
+                        ? new SeenNext(new SeenPair(shoes.Find(first.Shoe.Sku)!, first), FitSentences.NextReason(first, next.Steps[0], question.Question.Defaults), next.List.ChanceOnShelf)
+                        : null;
+                },
                 cancellationToken);
     }
 

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using ShopFit.Fitting.TryOns;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Catalogue;
 
@@ -22,6 +23,10 @@ public sealed class TryOnQueries(ShopContexts contexts, CatalogueQueries catalog
                 .Select(pair => new PairInHand(pair.Shoe!, pair.Seen)),
         ];
     }
+
+    /// <summary>The checks that are made of a kind of footwear here.</summary>
+    public async Task<IReadOnlyList<Check>> ChecksAsync(string kind, CancellationToken cancellationToken) =>
+        FittingChecks.For(kind, (await catalogue.ShoesOnFileAsync(cancellationToken)).Numbers);
 
     /// <summary>The pair of a kind that has a code: the shop's own, large and small letters alike, or the digits under the barcode.</summary>
     public async Task<PairByCode> FindAsync(string kind, string typed, CancellationToken cancellationToken)

@@ -6,6 +6,9 @@ public static class TryOnTags
     /// <summary>It hurts: the pair comes off, and nobody here says what it is.</summary>
     public const string Hurts = "hurts";
 
+    /// <summary>The row of what the dancer says.</summary>
+    internal const string OfDancer = "dancer";
+
     private static readonly TryOnTagGroup[] Everywhere =
     [
         new("length", ["too-short", "too-long"]),
@@ -26,7 +29,7 @@ public static class TryOnTags
         new("shank", ["shank-soft", "shank-hard", "twists"]),
     ];
 
-    private static readonly TryOnTagGroup Dancer = new("dancer", ["feels-good", Hurts]);
+    private static readonly TryOnTagGroup Dancer = new(OfDancer, ["feels-good", Hurts]);
 
     /// <summary>The rows in which the tags of a kind of footwear are offered.</summary>
     public static IReadOnlyList<TryOnTagGroup> For(string kind) => [.. kind is "pointe" ? EnPointe : Everywhere, Dancer];

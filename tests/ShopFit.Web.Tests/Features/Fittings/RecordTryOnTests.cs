@@ -82,6 +82,49 @@ public sealed class RecordTryOnTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task An_answer_to_a_check_moves_the_belief_and_taking_it_back_gives_exactly_the_belief_without_it()
+    {
+        await SayAsync(Said with { Answers = [new(Side.Left, "toes-flat", 2), new(Side.Right, "toes-flat", 2)] });
+        var without = await ChancesAsync();
+        await SayAsync(Said with { Answers = [new(Side.Left, "drop", 0, ByDancer: true)] });
+        Assert.NotEqual(without, await ChancesAsync());
+
+        await SayAsync(Said with { AnswersTakenBack = [new(Side.Left, "drop")] });
+
+        Assert.Equal(without, await ChancesAsync());
+        Assert.Equal([new(Side.Left, "toes-flat", 2), new(Side.Right, "toes-flat", 2)], Assert.Single((await TriesAsync()).TryOns).Answers);
+    }
+
+    [Fact]
+    public async Task A_later_answer_takes_the_place_of_the_earlier_and_the_other_foot_keeps_its_own()
+    {
+        await SayAsync(Said with { Answers = [new(Side.Left, "arch", 1), new(Side.Right, "arch", 1)] });
+
+        await SayAsync(Said with { Answers = [new(Side.Right, "arch", 2)] });
+
+        Assert.Equal([new(Side.Left, "arch", 1), new(Side.Right, "arch", 2)], Assert.Single((await TriesAsync()).TryOns).Answers);
+    }
+
+    [Fact]
+    public async Task What_is_seen_of_a_sore_foot_teaches_nothing_and_of_the_other_it_does()
+    {
+        await using (var db = Shop.CreateDbContext())
+        {
+            (await db.Fittings.SingleAsync(TestContext.Current.CancellationToken)).Start(firstPair: true, soreLeft: true, soreRight: false);
+            await db.SaveChangesAsync(TestContext.Current.CancellationToken);
+        }
+
+        var before = await ChancesAsync();
+        await SayAsync(Said with { Answers = [new(Side.Left, "toes-flat", 2)] });
+        Assert.Equal(before, await ChancesAsync());
+
+        await SayAsync(Said with { Answers = [new(Side.Right, "toes-flat", 2)] });
+
+        Assert.NotEqual(before, await ChancesAsync());
+        Assert.Equal(2, Assert.Single((await TriesAsync()).TryOns).Answers.Count);
+    }
+
+    [Fact]
     public async Task Nothing_comes_back_over_a_pair_that_was_put_on_again()
     {
         await SayAsync(Said with { Fits = false });
@@ -138,6 +181,9 @@ public sealed class RecordTryOnTests : IAsyncLifetime
         Assert.Equal(TryOnProblem.Pads, await ProblemAsync(Said with { Pads = [Cushion, Cushion] }));
         Assert.Equal(TryOnProblem.Pads, await ProblemAsync(Said with { Pads = [new(Side.Left, "a-feather")] }));
         Assert.Equal(TryOnProblem.Tag, await ProblemAsync(Said with { Tags = ["a-word"] }));
+        Assert.Equal(TryOnProblem.Answer, await ProblemAsync(Said with { Answers = [new(Side.Left, "wiggle", 1)] }));
+        Assert.Equal(TryOnProblem.Answer, await ProblemAsync(Said with { Answers = [new(Side.Left, "drop", 3)] }));
+        Assert.Equal(TryOnProblem.Answer, await ProblemAsync(Said with { Answers = [new(Side.Left, "drop", 1), new(Side.Left, "drop", 2)] }));
         Assert.Equal(TryOnProblem.NoteTooLong, await ProblemAsync(Said with { Note = new string('x', RecordTryOn.LongestNote + 1) }));
         await using var db = Shop.CreateDbContext();
         Assert.False(await db.FittingTryOns.AnyAsync(TestContext.Current.CancellationToken));

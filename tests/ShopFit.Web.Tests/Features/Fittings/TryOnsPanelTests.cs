@@ -55,16 +55,33 @@ public sealed class TryOnsPanelTests : PageTest
 
         await TapAsync(page, "It does not fit");
         page.WaitForAssertion(() => Assert.Equal("true", Button(page, "It does not fit").GetAttribute("aria-pressed")));
-        await TapAsync(page, "sinks");
-        page.WaitForAssertion(() => Assert.Equal("true", Button(page, "sinks").GetAttribute("aria-pressed")));
+        await page.InvokeAsync(() => page.Find("[aria-label='Toe hold, left'] button:last-child").Click());
+        page.WaitForAssertion(() => Assert.Equal("true", page.Find("[aria-label='Toe hold, right'] button:last-child").GetAttribute("aria-pressed")));
+        await TapAsync(page, "feels good");
+        page.WaitForAssertion(() => Assert.Equal("true", Button(page, "feels good").GetAttribute("aria-pressed")));
         await page.InvokeAsync(() => page.Find(".note textarea").Change("She curls her toes."));
 
         var other = Open();
         other.WaitForElement(".verdict");
-        Assert.Equal(("true", "true", "She curls her toes."), (
+        Assert.Equal(("true", "true", "true", "She curls her toes."), (
             Button(other, "It does not fit").GetAttribute("aria-pressed"),
-            Button(other, "sinks").GetAttribute("aria-pressed"),
+            Button(other, "feels good").GetAttribute("aria-pressed"),
+            other.Find("[aria-label='Toe hold, left'] button:last-child").GetAttribute("aria-pressed"),
             other.Find(".note textarea").GetAttribute("value")));
+    }
+
+    [Fact]
+    public async Task After_a_pair_that_does_not_fit_the_next_is_named_with_its_place_and_its_reason_and_one_tap_puts_it_on()
+    {
+        await PairAsync(39);
+        var page = await WearingAsync();
+        await TapAsync(page, "It does not fit");
+        page.WaitForAssertion(() => Assert.Contains("Next: Moorlace 39, shelf B3.", page.Find(".says").TextContent, StringComparison.Ordinal));
+        Assert.Contains("in 10", page.Find(".says").TextContent, StringComparison.Ordinal);
+
+        await page.InvokeAsync(() => page.Find(".talk button.main").Click());
+
+        page.WaitForAssertion(() => Assert.Equal("2 pairs, 0 walks", page.Find(".count h2").TextContent));
     }
 
     [Fact]
