@@ -56,7 +56,7 @@ public sealed class ElevenYearOldTests(RunningShop shop, ITestOutputHelper outpu
         await thumb.FollowAsync("Shortlist", exact: true);
         await thumb.TapAsync("Fetched");
         await thumb.FollowAsync("Try-ons");
-        await thumb.TapAsync("Next:");
+        await thumb.TapAsync("Next");
         await thumb.ChooseAsync("Does it fit?", "It fits");
         await thumb.TapAsync("Decide on");
         await page.WaitForURLAsync(address => address.EndsWith("/decision", StringComparison.Ordinal));

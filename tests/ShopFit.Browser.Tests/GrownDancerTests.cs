@@ -49,9 +49,12 @@ public sealed partial class GrownDancerTests(RunningShop shop, ITestOutputHelper
         await thumb.FollowAsync("Try-ons");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "0 pairs, 1 walk" })).ToBeVisibleAsync();
 
-        await thumb.TapAsync("Next:");
+        await thumb.TapAsync("Next");
         await thumb.ChooseAsync("Does it fit?", "It does not fit");
-        await thumb.ChooseAsync("Length", "too long");
+        await thumb.TapAsync("The rest is as it should be");
+        // All of a position answered, the next one is open.
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Demi-plié" })).ToHaveAttributeAsync("aria-pressed", "true");
+        await thumb.ChooseAsync("Toes, flat, left", "short of the end");
         await thumb.TypeAsync(page.GetByLabel("In your own words"), "She curls her toes.");
         await thumb.TapAsync("Next:");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "2 pairs, 1 walk" })).ToBeVisibleAsync();
@@ -113,7 +116,7 @@ public sealed partial class GrownDancerTests(RunningShop shop, ITestOutputHelper
         var text = string.Join(' ', receipt.GetPages().SelectMany(sheet => sheet.GetWords()).Select(word => word.Text));
         decimal Pounds(Match match) => decimal.Parse(match.Groups["pounds"].Value, System.Globalization.CultureInfo.InvariantCulture);
         var lines = text[text.IndexOf("Amount", StringComparison.Ordinal)..text.IndexOf("Prices include tax", StringComparison.Ordinal)];
-        Assert.Equal(3, Amount().Count(lines));
+        Assert.InRange(Amount().Count(lines), 3, 9); // the shoes, ribbon and thread, and pads where there are any
         Assert.Equal(Pounds(Paid().Match(text)), Amount().Matches(lines).Sum(Pounds));
     }
 
