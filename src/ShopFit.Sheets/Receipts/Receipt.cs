@@ -98,6 +98,9 @@ public enum ReceiptKind
 
     /// <summary>Goods that came back.</summary>
     Return = 2,
+
+    /// <summary>A void or a return that was a slip and was undone: everything is sold and paid as it was.</summary>
+    Undone = 3,
 }
 
 /// <summary>One line of a receipt.</summary>

@@ -7,7 +7,7 @@ internal sealed class ReceiptText(Receipt receipt, SheetWords words)
 {
     public SheetWords Words => words;
 
-    public string Title => words[receipt.Kind switch { ReceiptKind.Void => "ReceiptVoid", ReceiptKind.Return => "ReceiptReturn", _ => "ReceiptSale" }];
+    public string Title => words[receipt.Kind switch { ReceiptKind.Void => "ReceiptVoid", ReceiptKind.Return => "ReceiptReturn", ReceiptKind.Undone => "ReceiptUndone", _ => "ReceiptSale" }];
 
     public string DocumentTitle => words.Filled("ReceiptDocumentTitle", Title, receipt.Number, receipt.Shop.Name);
 
@@ -17,13 +17,13 @@ internal sealed class ReceiptText(Receipt receipt, SheetWords words)
 
     public string Served => words.Filled("ReceiptServed", receipt.ServedBy);
 
-    public string? OfNumber => receipt.OfNumber is { } number ? words.Filled(receipt.Kind is ReceiptKind.Void ? "ReceiptVoidOf" : "ReceiptReturnOf", number) : null;
+    public string? OfNumber => receipt.OfNumber is { } number ? words.Filled(receipt.Kind switch { ReceiptKind.Void => "ReceiptVoidOf", ReceiptKind.Undone => "ReceiptUndoneOf", _ => "ReceiptReturnOf" }, number) : null;
 
     public string? Reason => string.IsNullOrWhiteSpace(receipt.Reason) ? null : words.Filled("ReceiptReason", receipt.Reason.Trim());
 
     public string PricesAre => words[receipt.PricesIncludeTax ? "ReceiptPricesWith" : "ReceiptPricesWithout"];
 
-    public string TotalName => words[receipt.Kind is ReceiptKind.Sale ? "ReceiptTotal" : "ReceiptGivenBack"];
+    public string TotalName => words[receipt.Kind is ReceiptKind.Sale or ReceiptKind.Undone ? "ReceiptTotal" : "ReceiptGivenBack"];
 
     public IEnumerable<string> ComesBack()
     {

@@ -55,6 +55,17 @@ public sealed class ReceiptPdfTests : IDisposable
     }
 
     [Fact]
+    public void An_undo_names_the_receipt_that_it_undoes_and_gives_nothing_back()
+    {
+        var drawn = DrawnSheet.Of(Undone());
+
+        drawn.Says("Receipt: it stays sold");
+        drawn.Says("Undoes receipt 2026-000042: nothing was given back");
+        drawn.DoesNotSay("Given back");
+        drawn.DoesNotSay("may come back until");
+    }
+
+    [Fact]
     public void A_void_names_the_receipt_that_it_takes_back_and_why()
     {
         var drawn = DrawnSheet.Of(Void());
@@ -106,6 +117,7 @@ public sealed class ReceiptPdfTests : IDisposable
         ["letter"] = Sale() with { Paper = PaperSize.Letter, Language = "en-US" },
         ["no discount"] = Sale() with { BeforeDiscount = null, DiscountName = null, Discount = null, PricesIncludeTax = false },
         ["void"] = Void(),
+        ["undone"] = Undone(),
         ["return"] = Void() with { Kind = ReceiptKind.Return, Reason = null },
         ["long names"] = Sale() with
         {
@@ -147,6 +159,8 @@ public sealed class ReceiptPdfTests : IDisposable
         WithOtherGoods = true,
         WithWork = true,
     };
+
+    private static Receipt Undone() => Sale() with { Kind = ReceiptKind.Undone, Number = "2026-000043", OfNumber = "2026-000042", ReturnUntil = null };
 
     private static Receipt Void() => Sale() with
     {

@@ -78,6 +78,9 @@ public sealed class FittingDecision : IShopRow
 
     /// <summary>Takes it back; the row stays.</summary>
     public void Withdraw(DateTimeOffset at) => WithdrawnAt ??= at;
+
+    /// <summary>Lets it stand again, because taking it back was a slip.</summary>
+    public void Restore() => WithdrawnAt = null;
 }
 
 internal sealed class FittingDecisionConfiguration : IEntityTypeConfiguration<FittingDecision>

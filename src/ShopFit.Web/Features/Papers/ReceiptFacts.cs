@@ -86,7 +86,7 @@ internal sealed record ReceiptFacts
         };
     });
 
-    private string Signed(long minor) => Written(Kind is ReceiptKind.Sale ? minor : -minor);
+    private string Signed(long minor) => Written(Kind is ReceiptKind.Sale or ReceiptKind.Undone ? minor : -minor);
 
     private string Written(long minor) => new Money(minor, Currency).ToString();
 

@@ -34,6 +34,9 @@ public sealed class ApiKey : IShopRow
     }
 
     public void Revoke(DateTimeOffset at) => RevokedAt ??= at;
+
+    /// <summary>Lets it open again, because revoking it was a slip.</summary>
+    public void Restore() => RevokedAt = null;
 }
 
 internal sealed class ApiKeyConfiguration : IEntityTypeConfiguration<ApiKey>

@@ -62,6 +62,7 @@ public static class PeopleFeature
             .AddScoped<AddPerson>()
             .AddScoped<RenamePerson>()
             .AddScoped<ResetPassword>()
+            .AddScoped<RestoreApiKey>()
             .AddScoped<RevokeApiKey>()
             .AddScoped<SwitchSignIn>()
             .AddScoped<StaffQueries>()

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
+using ShopFit.Sheets.Receipts;
 using ShopFit.Web.Data;
 using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.People;
@@ -23,9 +24,50 @@ internal static class ReceiptBook
         return paper.Id;
     }
 
+    /// <summary>Writes the receipt of what happened to a sale later, in the currency of the sale.</summary>
+    /// <returns>The key of its paper.</returns>
+    public static async Task<Guid> WriteAfterAsync(ShopDbContext db, Actor actor, Sale sale, AfterSale after, CancellationToken cancellationToken) =>
+        await WriteAsync(
+            db,
+            actor,
+            sale.Id,
+            ReceiptKinds.Of(after.Kind),
+            new ReceiptFacts
+            {
+                Shop = after.Shop,
+                Dancer = await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == sale.DancerId, cancellationToken),
+                ServedBy = actor.Name,
+                At = after.At,
+                Kind = after.Kind,
+                Number = "",
+                OfNumber = after.OfNumber,
+                Reason = after.Reason.Trim(),
+                Currency = sale.Currency,
+                PricesIncludeTax = SoldLine.PricesIncludedTax(after.Sold),
+                Goods = after.Goods,
+            },
+            cancellationToken);
+
+    /// <summary>The number on the receipt of a void or return that happened at a moment; null where it has none.</summary>
+    public static async Task<string?> NumberAtAsync(ShopDbContext db, Guid saleId, string kind, DateTimeOffset at, CancellationToken cancellationToken) =>
+        await db.SaleReceipts.AsNoTracking().Where(row => row.SaleId == saleId && row.Kind == kind && row.MadeAt == at)
+            .OrderByDescending(row => row.Number).FirstOrDefaultAsync(cancellationToken) is { } receipt
+            ? ReceiptFacts.NumberOf(receipt.Year, receipt.Number)
+            : null;
+
     /// <summary>The number on the receipt of a sale; null where it was made before there were any.</summary>
     public static async Task<string?> NumberOfAsync(ShopDbContext db, Guid saleId, CancellationToken cancellationToken) =>
         await db.SaleReceipts.AsNoTracking().SingleOrDefaultAsync(row => row.SaleId == saleId && row.Kind == ReceiptKinds.Sale, cancellationToken) is { } receipt
             ? ReceiptFacts.NumberOf(receipt.Year, receipt.Number)
             : null;
 }
+
+/// <summary>What happened to a sale after it was made.</summary>
+/// <param name="Shop">In which shop.</param>
+/// <param name="Kind">A void, a return, or an undo.</param>
+/// <param name="At">When.</param>
+/// <param name="OfNumber">Number of the receipt that it is about.</param>
+/// <param name="Reason">Why; may be empty.</param>
+/// <param name="Sold">The lines of the sale.</param>
+/// <param name="Goods">The goods it is about.</param>
+internal sealed record AfterSale(Shop Shop, ReceiptKind Kind, DateTimeOffset At, string? OfNumber, string Reason, IReadOnlyList<SoldLine> Sold, IReadOnlyList<ReceiptGood> Goods);

@@ -67,20 +67,8 @@ public sealed class ReturnGoods(ShopWrites writes, TimeProvider clock)
 
             db.SaleReturns.Add(SaleReturn.Of(commandId, actor, sale.Id, now, request.Reason, rows.Sum(row => row.TotalMinor), rows.Sum(row => row.TaxMinor)));
             db.SaleReturnLines.AddRange(rows);
-            var receipt = await ReceiptBook.WriteAsync(db, actor, sale.Id, ReceiptKinds.Return, new ReceiptFacts
-            {
-                Shop = shop,
-                Dancer = await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == sale.DancerId, stop),
-                ServedBy = actor.Name,
-                At = now,
-                Kind = ReceiptKind.Return,
-                Number = "",
-                OfNumber = await ReceiptBook.NumberOfAsync(db, sale.Id, stop),
-                Reason = request.Reason.Trim(),
-                Currency = sale.Currency,
-                PricesIncludeTax = SoldLine.PricesIncludedTax(sold),
-                Goods = goods,
-            }, stop);
+            var number = await ReceiptBook.NumberOfAsync(db, sale.Id, stop);
+            var receipt = await ReceiptBook.WriteAfterAsync(db, actor, sale, new AfterSale(shop, ReceiptKind.Return, now, number, request.Reason, sold, goods), stop);
             return new ReturnGoodsOutcome.Returned(commandId, receipt);
         }, cancellationToken);
 

@@ -82,6 +82,9 @@ public sealed class Sale : IShopRow
 
         (VoidedAt, VoidedBy, VoidReason) = (at, by, reason.Trim());
     }
+
+    /// <summary>Lets it stand again, because taking it back was a slip.</summary>
+    public void Restore() => (VoidedAt, VoidedBy, VoidReason) = (null, null, "");
 }
 
 internal sealed class SaleConfiguration : IEntityTypeConfiguration<Sale>

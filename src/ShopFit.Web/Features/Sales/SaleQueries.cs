@@ -118,7 +118,7 @@ public sealed class SaleQueries(ShopContexts contexts, TimeProvider clock)
         var (from, to) = (time.Start(first), time.Start(last.AddDays(1)));
         var sales = await db.Sales.AsNoTracking()
             .Where(sale => sale.VoidedAt == null && sale.SoldAt >= from && sale.SoldAt < to)
-            .Select(sale => new { sale.SoldAt, sale.Currency, sale.TotalMinor, Back = db.SaleReturns.Where(one => one.SaleId == sale.Id).Sum(one => one.TotalMinor) })
+            .Select(sale => new { sale.SoldAt, sale.Currency, sale.TotalMinor, Back = db.SaleReturns.Where(one => one.SaleId == sale.Id && one.WithdrawnAt == null).Sum(one => one.TotalMinor) })
             .ToListAsync(cancellationToken);
         return sales.GroupBy(sale => (Day: time.Day(sale.SoldAt), sale.Currency)).ToLookup(
             day => day.Key.Day,
@@ -134,7 +134,7 @@ public sealed class SaleQueries(ShopContexts contexts, TimeProvider clock)
         var sheets = await db.Papers.Where(paper => paper.SaleId != null && ids.Contains(paper.SaleId.Value) && paper.Kind == PaperKinds.TakeHomeSheet)
             .Select(paper => new { SaleId = paper.SaleId!.Value, paper.Id }).ToListAsync(cancellationToken);
         var receipts = await db.SaleReceipts.AsNoTracking().Where(receipt => ids.Contains(receipt.SaleId) && receipt.Kind == ReceiptKinds.Sale).ToDictionaryAsync(receipt => receipt.SaleId, cancellationToken);
-        var returns = (await db.SaleReturns.AsNoTracking().Where(one => ids.Contains(one.SaleId)).ToListAsync(cancellationToken)).ToLookup(one => one.SaleId);
+        var returns = (await db.SaleReturns.AsNoTracking().Where(one => ids.Contains(one.SaleId) && one.WithdrawnAt == null).ToListAsync(cancellationToken)).ToLookup(one => one.SaleId);
         var dancers = await db.Dancers.Where(dancer => dancerIds.Contains(dancer.Id)).ToDictionaryAsync(dancer => dancer.Id, dancer => dancer.Name, cancellationToken);
         var people = await db.Users.Where(person => person.ShopId == db.ShopId && personIds.Contains(person.Id)).ToDictionaryAsync(person => person.Id, person => person.DisplayName, cancellationToken);
         return [.. sales.Select(sale => new SaleRow

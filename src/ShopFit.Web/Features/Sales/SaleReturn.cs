@@ -33,6 +33,9 @@ public sealed class SaleReturn : IShopRow
     /// <summary>The tax in it.</summary>
     public long TaxMinor { get; private set; }
 
+    /// <summary>When it was undone as a slip; null while it stands.</summary>
+    public DateTimeOffset? WithdrawnAt { get; private set; }
+
     /// <exception cref="ArgumentOutOfRangeException">An amount is negative.</exception>
     public static SaleReturn Of(Guid id, Actor actor, Guid saleId, DateTimeOffset returnedAt, string reason, long totalMinor, long taxMinor)
     {
@@ -51,6 +54,9 @@ public sealed class SaleReturn : IShopRow
             TaxMinor = taxMinor,
         };
     }
+
+    /// <summary>Undoes it; the row stays.</summary>
+    public void Withdraw(DateTimeOffset at) => WithdrawnAt ??= at;
 }
 
 internal sealed class SaleReturnConfiguration : IEntityTypeConfiguration<SaleReturn>

@@ -10,9 +10,12 @@ public static class SalesFeature
         .AddScoped<EndVoucher>()
         .AddScoped<LimitFitterDiscount>()
         .AddScoped<MakeVoucher>()
+        .AddScoped<RestoreSale>()
+        .AddScoped<RestoreVoucher>()
         .AddScoped<ReturnGoods>()
         .AddScoped<SellFitting>()
         .AddScoped<SellGoods>()
         .AddScoped<VoidSale>()
-        .AddScoped<VoucherQueries>();
+        .AddScoped<VoucherQueries>()
+        .AddScoped<WithdrawReturn>();
 }

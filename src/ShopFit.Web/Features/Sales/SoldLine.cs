@@ -16,6 +16,10 @@ internal sealed record SoldLine(SaleLine Line, string Category)
     public static bool PricesIncludedTax(IReadOnlyList<SoldLine> lines) =>
         lines.All(sold => sold.Line.TotalMinor == (sold.Line.Quantity * sold.Line.UnitPriceMinor) - sold.Line.DiscountMinor);
 
+    /// <summary>All that was sold, for a receipt.</summary>
+    public static IReadOnlyList<ReceiptGood> Goods(IReadOnlyList<SoldLine> lines) =>
+        [.. lines.Select(sold => sold.Good(sold.Line.Quantity, sold.Line.DiscountMinor, new LineAmount(sold.Line.TaxMinor, sold.Line.TotalMinor)))];
+
     /// <summary>So many pieces of it, for a receipt.</summary>
     public ReceiptGood Good(int quantity, long discountMinor, LineAmount amount) =>
         new(Line.Text, Category, quantity, Line.UnitPriceMinor, discountMinor, Line.TaxRateBasisPoints, amount);

@@ -2,7 +2,6 @@ using System.Text.Json.Serialization;
 using Microsoft.EntityFrameworkCore;
 using ShopFit.Sheets.Receipts;
 using ShopFit.Web.Data;
-using ShopFit.Web.Features.Papers;
 using ShopFit.Web.Features.People;
 using ShopFit.Web.Features.Settings;
 using ShopFit.Web.Features.Shelf;
@@ -18,6 +17,9 @@ public sealed class VoidSale(ShopWrites writes, TimeProvider clock)
 {
     /// <summary>Longest reason that is kept.</summary>
     public const int LongestReason = 300;
+
+    /// <summary>How long a void or a return can be undone: as long as it is offered, and the way to the shop's computer. Later the money has left the till.</summary>
+    public static readonly TimeSpan UndoneWithin = TimeSpan.FromMinutes(1);
 
     public Task<VoidSaleOutcome> RunAsync(Actor actor, Guid commandId, VoidSaleRequest request, CancellationToken cancellationToken) =>
         writes.RunAsync<VoidSaleOutcome>(actor, commandId, nameof(VoidSale), async (db, stop) =>
@@ -39,7 +41,7 @@ public sealed class VoidSale(ShopWrites writes, TimeProvider clock)
                     return new VoidSaleOutcome.Refused(VoidProblem.Already);
                 case var _ when time.Day(sale.SoldAt) != time.Day(now):
                     return new VoidSaleOutcome.Refused(VoidProblem.AnotherDay);
-                case var _ when await db.SaleReturns.AnyAsync(row => row.SaleId == sale.Id, stop):
+                case var _ when await db.SaleReturns.AnyAsync(row => row.SaleId == sale.Id && row.WithdrawnAt == null, stop):
                     return new VoidSaleOutcome.Refused(VoidProblem.PartReturned);
             }
 
@@ -57,21 +59,8 @@ public sealed class VoidSale(ShopWrites writes, TimeProvider clock)
             }
 
             await ReopenFittingAsync(db, sale, now, stop);
-            var dancer = await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == sale.DancerId, stop);
-            var receipt = await ReceiptBook.WriteAsync(db, actor, sale.Id, ReceiptKinds.Void, new ReceiptFacts
-            {
-                Shop = shop,
-                Dancer = dancer,
-                ServedBy = actor.Name,
-                At = now,
-                Kind = ReceiptKind.Void,
-                Number = "",
-                OfNumber = await ReceiptBook.NumberOfAsync(db, sale.Id, stop),
-                Reason = request.Reason.Trim(),
-                Currency = sale.Currency,
-                PricesIncludeTax = SoldLine.PricesIncludedTax(lines),
-                Goods = [.. lines.Select(line => line.Good(line.Line.Quantity, line.Line.DiscountMinor, new LineAmount(line.Line.TaxMinor, line.Line.TotalMinor)))],
-            }, stop);
+            var number = await ReceiptBook.NumberOfAsync(db, sale.Id, stop);
+            var receipt = await ReceiptBook.WriteAfterAsync(db, actor, sale, new AfterSale(shop, ReceiptKind.Void, now, number, request.Reason, lines, SoldLine.Goods(lines)), stop);
             return new VoidSaleOutcome.Voided(receipt);
         }, cancellationToken);
 

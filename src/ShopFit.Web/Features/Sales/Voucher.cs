@@ -83,6 +83,9 @@ public sealed class Voucher : IShopRow
     /// <summary>Ends it; sales that used it stand.</summary>
     public void End(DateTimeOffset at) => EndedAt ??= at;
 
+    /// <summary>Lets it go on, because ending it was a slip.</summary>
+    public void Restore() => EndedAt = null;
+
     /// <summary>Whether it is given on things of a category.</summary>
     public bool IsGivenOn(string category) => Categories.Length == 0 || Categories.Split(',').Contains(category, StringComparer.Ordinal);
 }

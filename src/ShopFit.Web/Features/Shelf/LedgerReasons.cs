@@ -16,4 +16,7 @@ public static class LedgerReasons
 
     /// <summary>Goods came back to be sold again.</summary>
     public const string Returned = "returned";
+
+    /// <summary>Taking it back was a slip and was undone: it is sold as it was.</summary>
+    public const string Undone = "undone";
 }

@@ -69,6 +69,26 @@ public static class StockMoves
         Write(db, move, itemId, placeId, quantity);
     }
 
+    /// <summary>Undoes moves that put pieces down: the same pieces leave the same places, each with its counter line.</summary>
+    /// <returns>Whether all of them still stood there to spare. If not, some may have left already: the action must refuse, which undoes it.</returns>
+    public static async Task<bool> CounterAsync(ShopDbContext db, StockMove move, IReadOnlyList<LedgerLine> putDown, CancellationToken cancellationToken)
+    {
+        await RaiseVersionAsync(db, cancellationToken);
+        foreach (var line in putDown)
+        {
+            if (await db.StockLevels
+                .Where(level => level.ItemId == line.ItemId && level.PlaceId == line.PlaceId && level.OnHand - level.Reserved >= line.Change)
+                .ExecuteUpdateAsync(row => row.SetProperty(stock => stock.OnHand, stock => stock.OnHand - line.Change), cancellationToken) == 0)
+            {
+                return false;
+            }
+
+            Write(db, move, line.ItemId, line.PlaceId, -line.Change);
+        }
+
+        return true;
+    }
+
     /// <summary>Puts pieces down of items that have never stood at that place; thousands cost little.</summary>
     public static async Task AddNewAsync(ShopDbContext db, StockMove move, Guid placeId, IReadOnlyList<(Guid ItemId, int Quantity)> pieces, CancellationToken cancellationToken)
     {

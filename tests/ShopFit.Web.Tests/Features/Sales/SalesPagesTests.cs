@@ -5,6 +5,7 @@ using Microsoft.Extensions.DependencyInjection;
 using ShopFit.Fitting.Feet;
 using ShopFit.Web.Features.Catalogue;
 using ShopFit.Web.Features.People;
+using ShopFit.Web.Shared;
 
 namespace ShopFit.Web.Features.Sales;
 
@@ -18,7 +19,7 @@ public sealed class SalesPagesTests : BunitContext, IAsyncLifetime
     {
         DefaultWaitTimeout = TimeSpan.FromSeconds(20);
         _selling = await SellingShop.OpenAsync();
-        Services.AddLocalization().AddCatalogue().AddSales();
+        Services.AddLocalization().AddScoped<UndoOffer>().AddCatalogue().AddSales();
         AddAuthorization().SetAuthorized("Orla").SetRoles(Roles.Fitter);
         _selling.Shop.AddTo(Services);
     }
@@ -108,6 +109,54 @@ public sealed class SalesPagesTests : BunitContext, IAsyncLifetime
     }
 
     [Fact]
+    public async Task Taking_a_sale_back_can_be_undone_and_the_page_shows_it_standing()
+    {
+        var sale = await SellAsync();
+        var page = RenderSale(sale);
+        page.WaitForElement("#void");
+        await page.InvokeAsync(() => Key(page, "Take the whole sale back").Click());
+        page.Find("[aria-labelledby=void] input").Input("The wrong size");
+        await page.InvokeAsync(() => page.Find("[aria-labelledby=void] .key.main").Click());
+        page.WaitForElement(".caution");
+
+        await page.InvokeAsync(Services.GetRequiredService<UndoOffer>().TakeAsync);
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".caution")));
+        Assert.Contains("It stays sold. Keep the money", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("2026-000003, it stays sold", page.Find(".papers").TextContent, StringComparison.Ordinal);
+        Assert.Equal(0, await _selling.OnHandAsync("W-38"));
+
+        // A second void is another one, with its own key and its own reason.
+        await page.InvokeAsync(() => Key(page, "Take the whole sale back").Click());
+        Assert.Equal("", page.Find("[aria-labelledby=void] input").GetAttribute("value") ?? "");
+        page.Find("[aria-labelledby=void] input").Input("Rung up twice");
+        await page.InvokeAsync(() => page.Find("[aria-labelledby=void] .key.main").Click());
+        page.WaitForAssertion(() => Assert.Contains("Rung up twice", page.Find(".caution").TextContent, StringComparison.Ordinal));
+        Assert.Equal(1, await _selling.OnHandAsync("W-38"));
+    }
+
+    [Fact]
+    public async Task A_return_can_be_undone_and_an_undo_that_comes_too_late_says_so()
+    {
+        var sale = await SellAsync();
+        var page = RenderSale(sale);
+        page.WaitForElement("#return");
+        await ReturnShoesAsync(page);
+
+        await page.InvokeAsync(Services.GetRequiredService<UndoOffer>().TakeAsync);
+        page.WaitForAssertion(() => Assert.DoesNotContain("Given back for what was returned", page.Markup, StringComparison.Ordinal));
+        Assert.Equal(0, await _selling.OnHandAsync("W-38"));
+
+        await ReturnShoesAsync(page);
+        Services.GetRequiredService<UndoOffer>().Hold();
+        _selling.Shop.Clock.Advance(VoidSale.UndoneWithin + TimeSpan.FromSeconds(1));
+        await page.InvokeAsync(Services.GetRequiredService<UndoOffer>().TakeAsync);
+
+        Assert.IsType<LastingDeed>(Services.GetRequiredService<UndoOffer>().Said);
+        Assert.Equal(1, await _selling.OnHandAsync("W-38"));
+    }
+
+    [Fact]
     public void A_sale_that_is_not_there_says_so() => Waits(RenderSale(Guid.CreateVersion7()), "There is no sale at this address");
 
     [Fact]
@@ -164,6 +213,14 @@ public sealed class SalesPagesTests : BunitContext, IAsyncLifetime
         where TPage : IComponent => page.FindAll("button").Single(key => key.TextContent.Trim() == text);
 
     private IRenderedComponent<SalePage> RenderSale(Guid sale) => Render<SalePage>(parameters => parameters.Add(page => page.Id, sale));
+
+    private static async Task ReturnShoesAsync(IRenderedComponent<SalePage> page)
+    {
+        await page.InvokeAsync(() => page.Find("button[aria-label='One more of Aldergate Wren 38']").Click());
+        await page.InvokeAsync(() => page.Find("input[type=checkbox]").Change(true));
+        await page.InvokeAsync(() => page.Find("[aria-labelledby=return] .key.main").Click());
+        page.WaitForAssertion(() => Assert.Contains("Given back for what was returned", page.Markup, StringComparison.Ordinal));
+    }
 
     private async Task<Guid> SellAsync() =>
         Assert.IsType<SellFittingOutcome.Sold>(await _selling.SellAsync(await _selling.RequestAsync("W-38", [new(Side.Left, "heel-cushion")], [new(_selling.Sewing.Id, 1)]))).SaleId;

@@ -23,6 +23,8 @@ internal sealed class SellingShop : IAsyncDisposable
         SellGoods = new SellGoods(shop.Writes, shop.Clock);
         VoidSale = new VoidSale(shop.Writes, shop.Clock);
         ReturnGoods = new ReturnGoods(shop.Writes, shop.Clock);
+        RestoreSale = new RestoreSale(shop.Writes, shop.Clock);
+        WithdrawReturn = new WithdrawReturn(shop.Writes, shop.Clock);
         MakeVoucher = new MakeVoucher(shop.Writes, shop.Clock);
     }
 
@@ -37,6 +39,10 @@ internal sealed class SellingShop : IAsyncDisposable
     public VoidSale VoidSale { get; }
 
     public ReturnGoods ReturnGoods { get; }
+
+    public RestoreSale RestoreSale { get; }
+
+    public WithdrawReturn WithdrawReturn { get; }
 
     public MakeVoucher MakeVoucher { get; }
 

@@ -1579,6 +1579,9 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                     b.Property<long>("TotalMinor")
                         .HasColumnType("INTEGER");
 
+                    b.Property<DateTime?>("WithdrawnAt")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.HasIndex("SaleId");
