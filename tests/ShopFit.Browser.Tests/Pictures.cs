@@ -34,6 +34,24 @@ public sealed class Pictures(RunningShop shop) : IClassFixture<RunningShop>
         await page.GetByRole(AriaRole.Link, new() { Name = "See the shortlist" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Listitem).First).ToBeVisibleAsync();
         await TakeAsync(page, "shortlist");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Fetched" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Try-ons" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Next:" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "1 pair, 1 walk" })).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "It does not fit" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "En pointe" }).ClickAsync();
+        foreach (var (check, answer) in new[] { ("Drop, left", "held"), ("Heel fabric, left", "a fold"), ("Arch, left", "on it"), ("Arch, right", "behind it") })
+        {
+            var key = page.GetByRole(AriaRole.Group, new() { Name = check }).GetByRole(AriaRole.Button, new() { Name = answer });
+            await key.ClickAsync();
+            await Expect(key).ToHaveAttributeAsync("aria-pressed", "true");
+        }
+
+        await Expect(page.Locator(".says")).ToContainTextAsync("last one");
+        await page.Locator(".positions").ScrollIntoViewIfNeededAsync();
+        await page.EvaluateAsync("document.querySelector('.positions').scrollIntoView()");
+        await TakeAsync(page, "try-ons");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Shortlist", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Decide on" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Sell for" })).ToBeVisibleAsync();
         await TakeAsync(page, "decision");

@@ -15,6 +15,16 @@ internal sealed class Books(RunningShop shop)
         """,
         fittingId);
 
+    /// <summary>The code of some size of a kind of footwear.</summary>
+    public async Task<string> SomeCodeAsync(string kind) => (await ListAsync(
+        """
+        SELECT item.Code FROM Items item
+        JOIN ShoeSizes size ON size.Id = item.Id
+        JOIN ShoeModels model ON model.Id = size.ModelId
+        WHERE lower(model.Kind) = lower($id) ORDER BY item.Code LIMIT 1
+        """,
+        kind)).Single();
+
     /// <summary>Change and reason of each ledger line of an item, oldest first.</summary>
     public Task<IReadOnlyList<string>> LedgerAsync(string code) => ListAsync(
         """
