@@ -29,7 +29,7 @@ public sealed record NextPair(Shortlist List, IReadOnlyList<NextStep> Steps)
 
 /// <summary>How a pair differs from the one tried last, as both are believed to be now, and what trying it would tell.</summary>
 /// <param name="Amiss">The places where the last pair was amiss, the surest first; empty where nothing was tried.</param>
-/// <param name="Differences">How this pair is believed to differ from it, at those places first; empty where nothing was tried.</param>
+/// <param name="Differences">How this pair is believed to differ from it, what it mends of those places first; empty where nothing was tried.</param>
 /// <param name="TellsMostOf">The place of which trying it would tell most; null where all are well known.</param>
 public sealed record NextStep(IReadOnlyList<CriterionFit> Amiss, IReadOnlyList<FormDifference> Differences, CriterionFit? TellsMostOf)
 {
@@ -55,11 +55,19 @@ public sealed record NextStep(IReadOnlyList<CriterionFit> Amiss, IReadOnlyList<F
         var differences = next
             .Where(fit => fit.Foot == Side.Left)
             .Select(fit => (Place: fit, Difference: fit.Ease - last.Single(before => before.Foot == fit.Foot && before.Criterion.Id == fit.Criterion.Id).Ease))
-            .OrderBy(entry => Array.FindIndex(amiss, fit => fit.Criterion.Id == entry.Place.Criterion.Id) is var at && at < 0 ? MostSaid : at)
+            .OrderBy(entry => Rank(amiss, entry.Place.Criterion.Id, entry.Difference))
             .ThenByDescending(entry => entry.Place.Criterion.Weight * Math.Abs(entry.Difference))
             .Take(MostSaid)
             .Select(entry => new FormDifference(entry.Place.Criterion.Id, entry.Difference));
         return new NextStep(amiss, [.. differences], open);
+    }
+
+    // What is mended is said first, in the order in which it was amiss; what is made no better last.
+    private static int Rank(CriterionFit[] amiss, string criterionId, double difference)
+    {
+        int at = Array.FindIndex(amiss, fit => fit.Criterion.Id == criterionId);
+        bool wasTooMuch = at >= 0 && amiss[at].Ease > amiss[at].Criterion.IdealTo;
+        return at < 0 ? MostSaid : wasTooMuch == difference < 0 ? at : MostSaid + 1;
     }
 
     // By how many of its own intervals a place lies beyond what is ideal: what was seen comes before what is only feared.
