@@ -93,6 +93,10 @@ public class ShopDbContext : IdentityDbContext<Person, IdentityRole<Guid>, Guid>
 
     public DbSet<Sale> Sales => Set<Sale>();
 
+    public DbSet<SaleDraft> SaleDrafts => Set<SaleDraft>();
+
+    public DbSet<SaleDraftBag> SaleDraftBags => Set<SaleDraftBag>();
+
     public DbSet<SaleLine> SaleLines => Set<SaleLine>();
 
     public DbSet<SaleReceipt> SaleReceipts => Set<SaleReceipt>();

@@ -17,6 +17,8 @@ public static class CatalogueFeature
         .AddScoped<SetPrice>()
         .AddScoped<SizeQueries>()
         .AddScoped<TakeBackPrice>()
+        .AddScoped<RestoreLabelMapping>()
+        .AddScoped<RestoreSample>()
         .AddScoped<WithdrawLabelMapping>()
         .AddScoped<WithdrawSample>();
 }

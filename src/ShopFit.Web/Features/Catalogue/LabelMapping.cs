@@ -48,6 +48,9 @@ public sealed class LabelMapping : IShopRow
     /// <summary>Takes it back; the row stays.</summary>
     public void Withdraw(DateTimeOffset at) => WithdrawnAt ??= at;
 
+    /// <summary>Lets it count again, because taking it back was a slip.</summary>
+    public void Restore() => WithdrawnAt = null;
+
     /// <summary>Meanings as text: equal meanings give equal text, whatever the order of the words.</summary>
     internal static string Write(LabelMeanings meanings) => JsonSerializer.Serialize(
         new LabelMeanings

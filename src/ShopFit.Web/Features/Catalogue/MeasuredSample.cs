@@ -89,6 +89,9 @@ public sealed class MeasuredSample : IShopRow
 
     /// <summary>Takes it back; the row stays.</summary>
     public void Withdraw(DateTimeOffset at) => WithdrawnAt ??= at;
+
+    /// <summary>Lets it count again, because taking it back was a slip.</summary>
+    public void Restore() => WithdrawnAt = null;
 }
 
 internal sealed class MeasuredSampleConfiguration : IEntityTypeConfiguration<MeasuredSample>

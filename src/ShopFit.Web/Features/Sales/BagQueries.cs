@@ -32,6 +32,35 @@ public sealed class BagQueries(ShopContexts contexts, CurrentActor currentActor,
         return sale is null ? null : new TakenBack(sale.Id, ShopTime.Of(shop).Clock(sale.SoldAt), ShopTime.Of(shop).Clock(sale.VoidedAt!.Value), sale.VoidReason);
     }
 
+    /// <summary>A bag as it was kept last; null where nothing was put in yet.</summary>
+    public async Task<SeenBag?> SeeAsync(Guid draftId, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        if (await db.SaleDrafts.AsNoTracking().SingleOrDefaultAsync(row => row.Id == draftId, cancellationToken) is not { } draft)
+        {
+            return null;
+        }
+
+        var kept = (await db.SaleDraftBags.AsNoTracking().Where(row => row.DraftId == draftId)
+            .OrderByDescending(row => row.KeptAt).ThenByDescending(row => row.Id).FirstAsync(cancellationToken)).Kept();
+        return new SeenBag(kept.Wish, kept.DancerId, kept.DancerId is null ? "" : await db.Dancers.Where(row => row.Id == kept.DancerId).Select(row => row.Name).SingleAsync(cancellationToken), draft.SaleId);
+    }
+
+    /// <summary>Bags with something in them that were begun on the shop's day of that moment and are not sold yet, the latest first.</summary>
+    public async Task<IReadOnlyList<WaitingBag>> WaitingAsync(DateTimeOffset moment, CancellationToken cancellationToken)
+    {
+        await using var db = await contexts.OpenAsync(cancellationToken);
+        var time = ShopTime.Of(await db.Shops.AsNoTracking().SingleAsync(row => row.Id == db.ShopId, cancellationToken));
+        var (morning, night) = (time.Start(time.Day(moment)), time.Start(time.Day(moment).AddDays(1)));
+        var bags = await (
+            from draft in db.SaleDrafts
+            from bag in db.SaleDraftBags.Where(row => row.DraftId == draft.Id).OrderByDescending(row => row.KeptAt).ThenByDescending(row => row.Id).Take(1)
+            where draft.SaleId == null && draft.OpenedAt >= morning && draft.OpenedAt < night && bag.ThingsJson != "[]"
+            orderby draft.OpenedAt descending
+            select new { Bag = bag, Dancer = db.Dancers.Where(dancer => dancer.Id == bag.DancerId).Select(dancer => dancer.Name).FirstOrDefault() }).AsNoTracking().ToListAsync(cancellationToken);
+        return [.. bags.Select(row => new WaitingBag(row.Bag.DraftId, time.Clock(row.Bag.KeptAt), row.Dancer ?? "", row.Bag.Kept().Wish.Extras.Sum(thing => thing.Quantity)))];
+    }
+
     /// <summary>What a code that was scanned or typed stands for: the shop's own, or a GTIN; null where nothing has it.</summary>
     public async Task<FoundThing?> FindAsync(string code, CancellationToken cancellationToken)
     {

@@ -41,6 +41,7 @@ public sealed class SaleRefusals(IStringLocalizer<BagWords> words)
     public string? Sentence(SellGoodsOutcome outcome) => outcome switch
     {
         SellGoodsOutcome.Gone gone => Sentence(new SellFittingOutcome.Gone(gone.Code, gone.Name)),
+        SellGoodsOutcome.AlreadySold => words["this bag was sold before, perhaps on another tablet."].Value,
         SellGoodsOutcome.Invalid invalid => Sentence(new SellFittingOutcome.Invalid(invalid.Problem, invalid.About, invalid.Day, invalid.Bound)),
         _ => null,
     };

@@ -8,6 +8,7 @@ public static class SalesFeature
         .AddScoped<SaleQueries>()
         .AddScoped<SaleRefusals>()
         .AddScoped<EndVoucher>()
+        .AddScoped<KeepBag>()
         .AddScoped<LimitFitterDiscount>()
         .AddScoped<MakeVoucher>()
         .AddScoped<RestoreSale>()

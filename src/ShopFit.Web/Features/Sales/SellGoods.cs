@@ -18,6 +18,11 @@ public sealed class SellGoods(ShopWrites writes, TimeProvider clock)
                 return new SellGoodsOutcome.Invalid(SellProblem.BagEmpty);
             }
 
+            if (request.DraftId is { } draftId && await db.SaleDrafts.Where(row => row.Id == draftId).Select(row => row.SaleId).SingleOrDefaultAsync(stop) is { } soldBefore)
+            {
+                return new SellGoodsOutcome.AlreadySold(soldBefore);
+            }
+
             var dancer = request.DancerId is null ? null : await db.Dancers.AsNoTracking().SingleOrDefaultAsync(row => row.Id == request.DancerId, stop);
             if (request.DancerId is not null && dancer is null)
             {
@@ -38,12 +43,18 @@ public sealed class SellGoods(ShopWrites writes, TimeProvider clock)
             }
 
             var entry = await SaleBook.EnterAsync(db, new SaleMoment(actor, commandId, shop, now, dancer), bag, request.Discount, stop);
-            return entry switch
+            switch (entry)
             {
-                { Refused: { } refused } => Invalid(refused),
-                { Gone.Item: { } gone } => new SellGoodsOutcome.Gone(gone.Code, gone.Name),
-                _ => new SellGoodsOutcome.Sold(entry.SaleId, entry.ReceiptPaperId),
-            };
+                case { Refused: { } refused }:
+                    return Invalid(refused);
+                case { Gone.Item: { } gone }:
+                    return new SellGoodsOutcome.Gone(gone.Code, gone.Name);
+            }
+
+            // The row of the sale must stand before the draft can point to it.
+            await db.SaveChangesAsync(stop);
+            await db.SaleDrafts.Where(row => row.Id == request.DraftId).ExecuteUpdateAsync(row => row.SetProperty(draft => draft.SaleId, entry.SaleId), stop);
+            return new SellGoodsOutcome.Sold(entry.SaleId, entry.ReceiptPaperId);
         }, cancellationToken);
 
     private static SellGoodsOutcome.Invalid Invalid(BagRefusal refusal) => new(refusal.Problem, refusal.About, refusal.Day, refusal.Bound);
@@ -53,11 +64,13 @@ public sealed class SellGoods(ShopWrites writes, TimeProvider clock)
 /// <param name="Things">What, and how many.</param>
 /// <param name="Discount">The discount that is asked for; null for none.</param>
 /// <param name="DancerId">For whom; null where it matters to nobody.</param>
-public sealed record SellGoodsRequest(IReadOnlyList<SaleExtra> Things, AskedDiscount? Discount = null, Guid? DancerId = null);
+/// <param name="DraftId">The bag that they were kept in, which is sold once; null where there was none.</param>
+public sealed record SellGoodsRequest(IReadOnlyList<SaleExtra> Things, AskedDiscount? Discount = null, Guid? DancerId = null, Guid? DraftId = null);
 
 /// <summary>How selling without a fitting ended.</summary>
 [JsonDerivedType(typeof(Sold), "sold")]
 [JsonDerivedType(typeof(Gone), "gone")]
+[JsonDerivedType(typeof(AlreadySold), "already-sold")]
 [JsonDerivedType(typeof(Invalid), "invalid")]
 public abstract record SellGoodsOutcome
 {
@@ -70,6 +83,9 @@ public abstract record SellGoodsOutcome
 
     /// <summary>There is not enough of something: somebody else took it. Nothing was changed.</summary>
     public sealed record Gone(string Code, string Name) : SellGoodsOutcome, IRefusal;
+
+    /// <summary>This bag was sold before, perhaps on another tablet. Nothing was changed.</summary>
+    public sealed record AlreadySold(Guid SaleId) : SellGoodsOutcome, IRefusal;
 
     /// <summary>Something about the request cannot be.</summary>
     /// <param name="Problem">What.</param>

@@ -102,6 +102,25 @@ public sealed class ModelAndSizePagesTests : PageTest
 
         page.WaitForAssertion(() => Assert.Contains("taken back 14 March 2026", page.Markup, StringComparison.Ordinal));
         Assert.EndsWith("the label alone", Row(page, 0), StringComparison.Ordinal);
+
+        await page.InvokeAsync(Services.GetRequiredService<UndoOffer>().TakeAsync);
+        page.WaitForAssertion(() => Assert.EndsWith("graded from the sample of size 38 slender reed", Row(page, 0), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_sample_counts_again_for_a_few_minutes_only_and_by_a_manager_only()
+    {
+        await MeasureAsync("W38", 236);
+        await using var db = Shop.CreateDbContext();
+        var sample = (await db.MeasuredSamples.SingleAsync(Stop)).Id;
+        var restore = new RestoreSample(Shop.Writes, Shop.Clock);
+        await Assert.ThrowsAsync<NotPermittedException>(() => restore.RunAsync(Shop.Fitter, Guid.CreateVersion7(), sample, Stop));
+        Assert.IsType<RestoreSampleOutcome.TooLate>(await restore.RunAsync(Shop.Manager, Guid.CreateVersion7(), sample, Stop));
+        await new WithdrawSample(Shop.Writes, Shop.Clock).RunAsync(Shop.Manager, Guid.CreateVersion7(), sample, Stop);
+
+        Shop.Clock.Advance(TimeSpan.FromMinutes(6));
+
+        Assert.IsType<RestoreSampleOutcome.TooLate>(await restore.RunAsync(Shop.Manager, Guid.CreateVersion7(), sample, Stop));
     }
 
     [Fact]

@@ -100,6 +100,23 @@ public sealed class SampleAndLabelPagesTests : PageTest
     }
 
     [Fact]
+    public async Task Meanings_that_are_taken_back_by_hand_hold_again_when_that_is_undone()
+    {
+        var page = await LabelsAsync();
+        Tap(page, "Width of “wide”", "+1");
+        page.WaitForAssertion(() => Assert.False(page.Find(".keep .main").HasAttribute("disabled")));
+        page.Find(".keep .main").Click();
+        page.WaitForAssertion(() => Assert.Contains("holds now", page.Markup, StringComparison.Ordinal));
+
+        page.FindAll("button").Single(key => key.TextContent == "Take back").Click();
+        page.WaitForAssertion(() => Assert.DoesNotContain("holds now", page.Markup, StringComparison.Ordinal));
+        await page.InvokeAsync(Services.GetRequiredService<UndoOffer>().TakeAsync);
+
+        page.WaitForAssertion(() => Assert.Contains("holds now", page.Markup, StringComparison.Ordinal));
+        Assert.Equal("true", Key(page, "Width of “wide”", "+1").GetAttribute("aria-pressed"));
+    }
+
+    [Fact]
     public async Task How_far_labels_run_ahead_is_typed_with_comma_or_point()
     {
         var page = await LabelsAsync();

@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using ShopFit.Fitting.Feet;
 using ShopFit.Web.Features.Catalogue;
+using ShopFit.Web.Features.Dancers;
 using ShopFit.Web.Features.People;
 using ShopFit.Web.Shared;
 
@@ -19,7 +20,7 @@ public sealed class SalesPagesTests : BunitContext, IAsyncLifetime
     {
         DefaultWaitTimeout = TimeSpan.FromSeconds(20);
         _selling = await SellingShop.OpenAsync();
-        Services.AddLocalization().AddScoped<UndoOffer>().AddCatalogue().AddSales();
+        Services.AddLocalization().AddScoped<UndoOffer>().AddCatalogue().AddSales().AddDancers();
         AddAuthorization().SetAuthorized("Orla").SetRoles(Roles.Fitter);
         _selling.Shop.AddTo(Services);
     }
@@ -162,7 +163,7 @@ public sealed class SalesPagesTests : BunitContext, IAsyncLifetime
     [Fact]
     public async Task Haberdashery_is_sold_by_taps_and_codes_and_leads_to_its_sale()
     {
-        var page = Render<NewSalePage>();
+        var page = RenderBag(Guid.CreateVersion7());
         page.WaitForElement("button[aria-label='One more of Satin ribbon']");
 
         page.Find("#code").Input("nothing");
@@ -186,7 +187,7 @@ public sealed class SalesPagesTests : BunitContext, IAsyncLifetime
     public async Task A_discount_over_the_limit_says_so_where_it_was_typed_and_one_below_it_comes_off()
     {
         await _selling.HasVoucherAsync("OVER", to: new DateOnly(2026, 3, 13));
-        var page = Render<NewSalePage>();
+        var page = RenderBag(Guid.CreateVersion7());
         await page.InvokeAsync(() => page.WaitForElement("button[aria-label='One more of Sewing']").Click());
         await page.InvokeAsync(() => Key(page, "Give a discount").Click());
 
@@ -206,11 +207,83 @@ public sealed class SalesPagesTests : BunitContext, IAsyncLifetime
         page.WaitForAssertion(() => Assert.Contains("Sell for €15.00", page.Find(".foot .key.main").TextContent, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_sale_without_a_fitting_gets_an_address_of_its_own()
+    {
+        Render<NewSalePage>();
+
+        Assert.Matches("/sales/new/[0-9a-f-]{36}$", Services.GetRequiredService<NavigationManager>().Uri);
+    }
+
+    [Fact]
+    public async Task A_bag_is_kept_as_it_is_filled_and_goes_on_after_a_reload_with_its_dancer()
+    {
+        var draft = Guid.CreateVersion7();
+        var page = RenderBag(draft);
+        await page.InvokeAsync(() => page.WaitForElement("button[aria-label='One more of Satin ribbon']").Click());
+        await page.InvokeAsync(() => page.Find("button[aria-label='One more of Satin ribbon']").Click());
+        page.Find("input[type=search]").Input("tily");
+        await FindsAsync(page);
+        await page.InvokeAsync(() => page.Find(".found .key").Click());
+        page.WaitForAssertion(() => Assert.Equal("Tilly Fernsby-Quoin", page.Find(".chosen b").TextContent));
+
+        var again = RenderBag(draft);
+        again.WaitForAssertion(() => Assert.Contains("Sell for €9.60", again.Find(".foot .key.main").TextContent, StringComparison.Ordinal));
+        Assert.Equal("Tilly Fernsby-Quoin", again.Find(".chosen b").TextContent);
+        var list = Render<SalesPage>();
+        list.WaitForAssertion(() => Assert.Equal($"/sales/new/{draft}", list.Find(".rows a").GetAttribute("href")));
+        Assert.Contains("2 things, kept at", list.Find(".rows a").TextContent, StringComparison.Ordinal);
+        await again.InvokeAsync(() => again.Find(".foot .key.main").Click());
+
+        await using var db = _selling.Shop.CreateDbContext();
+        var sale = await db.Sales.SingleAsync(Stop);
+        Assert.Equal(await db.Dancers.Select(dancer => (Guid?)dancer.Id).SingleAsync(Stop), sale.DancerId);
+        Assert.Equal(sale.Id, (await db.SaleDrafts.SingleAsync(Stop)).SaleId);
+
+        // The first tablet still shows the bag: it neither sells it again nor puts anything in.
+        await page.InvokeAsync(() => page.Find(".foot .key.main").Click());
+        page.WaitForAssertion(() => Assert.Contains("This bag is sold.", page.Markup, StringComparison.Ordinal));
+        Assert.Equal(1, await db.Sales.CountAsync(Stop));
+        Assert.Empty(Render<SalesPage>().FindAll("a[href^='/sales/new/']"));
+    }
+
+    [Fact]
+    public async Task A_name_is_taken_off_a_bag_again()
+    {
+        var draft = Guid.CreateVersion7();
+        await using var db = _selling.Shop.CreateDbContext();
+        var tilly = await db.Dancers.Select(dancer => dancer.Id).SingleAsync(Stop);
+        await new KeepBag(_selling.Shop.Writes, _selling.Shop.Clock).RunAsync(_selling.Shop.Fitter, Guid.CreateVersion7(), new KeptBag(draft, BagWish.Empty, tilly), Stop);
+        var page = RenderBag(draft);
+        page.WaitForElement(".chosen");
+
+        await page.InvokeAsync(() => Key(page, "Take the name off").Click());
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".chosen")));
+        _selling.Shop.Clock.Advance(TimeSpan.FromSeconds(1));
+        Assert.Null((await new BagQueries(_selling.Shop.Reads, null!, null!, _selling.Shop.Clock).SeeAsync(draft, Stop))!.DancerId);
+    }
+
+    [Fact]
+    public async Task A_name_that_nobody_has_says_so()
+    {
+        var page = RenderBag(Guid.CreateVersion7());
+        page.WaitForElement("input[type=search]").Input("Zzyx");
+        await FindsAsync(page);
+
+        page.WaitForAssertion(() => Assert.Contains("No dancer like “Zzyx”.", page.Markup, StringComparison.Ordinal));
+    }
+
+    // What is typed is looked up after a pause, on the shop's clock.
+    private async Task FindsAsync(IRenderedComponent<NewSalePage> page) => await page.InvokeAsync(() => _selling.Shop.Clock.Advance(TimeSpan.FromSeconds(1)));
+
     private static void Waits<TPage>(IRenderedComponent<TPage> page, string words)
         where TPage : IComponent => page.WaitForAssertion(() => Assert.Contains(words, page.Markup, StringComparison.Ordinal));
 
     private static AngleSharp.Dom.IElement Key<TPage>(IRenderedComponent<TPage> page, string text)
         where TPage : IComponent => page.FindAll("button").Single(key => key.TextContent.Trim() == text);
+
+    private IRenderedComponent<NewSalePage> RenderBag(Guid id) => Render<NewSalePage>(parameters => parameters.Add(page => page.Id, id));
 
     private IRenderedComponent<SalePage> RenderSale(Guid sale) => Render<SalePage>(parameters => parameters.Add(page => page.Id, sale));
 

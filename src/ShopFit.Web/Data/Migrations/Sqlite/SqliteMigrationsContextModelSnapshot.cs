@@ -1443,6 +1443,73 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         });
                 });
 
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleDraft", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SaleId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SaleId");
+
+                    b.HasIndex("ShopId", "OpenedAt");
+
+                    b.ToTable("SaleDrafts", (string)null);
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleDraftBag", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("DancerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("DiscountJson")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("DraftId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ShopId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tablet")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ThingsJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DancerId");
+
+                    b.HasIndex("DraftId");
+
+                    b.HasIndex("ShopId", "DraftId", "KeptAt");
+
+                    b.ToTable("SaleDraftBags", (string)null);
+                });
+
             modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleLine", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2363,6 +2430,28 @@ namespace ShopFit.Web.Data.Migrations.Sqlite
                         .WithMany()
                         .HasForeignKey("VoucherId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleDraft", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Sales.Sale", null)
+                        .WithMany()
+                        .HasForeignKey("SaleId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleDraftBag", b =>
+                {
+                    b.HasOne("ShopFit.Web.Features.Dancers.Dancer", null)
+                        .WithMany()
+                        .HasForeignKey("DancerId")
+                        .OnDelete(DeleteBehavior.SetNull);
+
+                    b.HasOne("ShopFit.Web.Features.Sales.SaleDraft", null)
+                        .WithMany()
+                        .HasForeignKey("DraftId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("ShopFit.Web.Features.Sales.SaleLine", b =>
