@@ -11,9 +11,30 @@ public class ArchitectureTests
     // These two are where the screen's way of knowing who signed in meets the rest.
     private static readonly Type[] KnowWhoSignedIn = [typeof(CurrentActor), typeof(CircuitSignIn)];
 
+    // Seen whole in the browser only: the document, and the way from an address to a page, which every browser test opens and takes.
+    private static readonly string[] SeenByEveryBrowserTest = ["App", "Routes"];
+
+    // Seen through the tests of their parents; each leaves the list with the tests of its own.
+    private static readonly string[] SeenThroughTheirParents =
+    [
+        "AskedSizePart", "BagTotal", "BareLayout", "CataloguePage", "ChangesPage", "ChangesTable", "ChildView", "DancerForm", "DancersPage",
+        "DecisionPanel", "DiscountPart", "EditDancerPage", "EndedFitting", "EndedRecord", "EndingDay", "EndingLine", "FitNumberField", "FitPage",
+        "LabelsPage", "LedgerPage", "MainLayout", "ModelPage", "NewKeyForm", "NewPersonForm", "NewSalePage", "NotPermittedPage", "OtherEnding",
+        "OverrulePart", "PairsInHand", "PersonPanel", "Pick", "PlaceLine", "PlainForm", "PriceField", "PriceHistory", "PublishedPage",
+        "ReadinessPanel", "ReadingsList", "ReadingsRecord", "ReceiptKey", "SalePage", "SalesPage", "SampleHistory", "SamplePage", "SellKey",
+        "ShelfPage", "ShoeDrawing", "ShopFieldTheirs", "ShopParts", "ShortlistPairs", "ShortlistRow", "SiblingDrafts", "SignOutPage", "SizePage",
+        "SorePanel", "StudioPage", "StudiosPage", "SuggestedRecord", "TeacherPanel", "TraitField", "TriedPair", "TriedPairRecord", "VisitEntry",
+    ];
+
     private static readonly Type[] AllTypes = typeof(ShopDbContext).Assembly.GetTypes();
 
     private static IEnumerable<Type> Components => AllTypes.Where(type => type.IsAssignableTo(typeof(IComponent)));
+
+    // A component that is a file of markup stands under its own name and not inside another class.
+    private static IEnumerable<string> ComponentNames => Components.Where(type => !type.IsNested && type.Assembly == typeof(ShopDbContext).Assembly).Select(type => type.Name);
+
+    private static IEnumerable<string> Tested =>
+        typeof(ArchitectureTests).Assembly.GetTypes().Where(type => type.Name.EndsWith("Tests", StringComparison.Ordinal)).Select(type => type.Name[..^"Tests".Length]);
 
     private static bool IsTheDatabase(Type type) =>
         type.IsAssignableTo(typeof(DbContext))
@@ -68,4 +89,12 @@ public class ArchitectureTests
             where type.IsAssignableTo(typeof(IShopRow)) && type.IsClass
             where type.GetConstructors().Length > 0 || type.GetMethod("Of", BindingFlags.Public | BindingFlags.Static) is null
             select $"{type.Name} is not made by Of");
+
+    [Fact]
+    public void Every_component_has_tests_of_its_own() =>
+        Assert.Empty(ComponentNames.Except(Tested).Except(SeenByEveryBrowserTest).Except(SeenThroughTheirParents));
+
+    [Fact]
+    public void Who_is_let_off_tests_is_a_component() =>
+        Assert.Empty(SeenByEveryBrowserTest.Concat(SeenThroughTheirParents).Except(ComponentNames));
 }

@@ -37,7 +37,23 @@ public sealed class TagKeysTests : BunitContext
         Assert.Equal(names.Count, names.Distinct(StringComparer.Ordinal).Count());
     }
 
-    private IRenderedComponent<TagKeys> Open(params string[] set) => Render<TagKeys>(parameters => parameters
+    [Fact]
+    public void Places_that_the_checks_ask_about_come_when_they_are_wanted()
+    {
+        var keys = Open(fewer: true);
+        var few = keys.FindAll("[role=group]").Count;
+        Assert.Equal(("Other words", "false"), (keys.Find("button.bare").TextContent, keys.Find("button.bare").GetAttribute("aria-expanded")));
+
+        keys.Find("button.bare").Click();
+
+        Assert.True(keys.FindAll("[role=group]").Count > few);
+        Assert.Equal(("Fewer words", "true"), (keys.Find("button.bare").TextContent, keys.Find("button.bare").GetAttribute("aria-expanded")));
+    }
+
+    private IRenderedComponent<TagKeys> Open(params string[] set) => Open(fewer: false, set);
+
+    private IRenderedComponent<TagKeys> Open(bool fewer, params string[] set) => Render<TagKeys>(parameters => parameters
+        .Add(it => it.Fewer, fewer)
         .Add(it => it.Kind, "pointe")
         .Add(it => it.Set, set)
         .Add(it => it.OnToggle, EventCallback.Factory.Create<string>(this, _tapped.Add)));
