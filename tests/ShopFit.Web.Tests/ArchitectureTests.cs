@@ -14,8 +14,8 @@ public class ArchitectureTests
     // Seen whole in the browser only: the document, and the way from an address to a page, which every browser test opens and takes.
     private static readonly string[] SeenByEveryBrowserTest = ["App", "Routes"];
 
-    // Seen through the tests of their parents; each leaves the list with the tests of its own.
-    private static readonly string[] SeenThroughTheirParents =
+    // These have no tests of their own yet; some are seen through those of their parents. Each leaves the list with the tests of its own.
+    private static readonly string[] StillWithoutTests =
     [
         "AskedSizePart", "BagTotal", "BareLayout", "CataloguePage", "ChangesPage", "ChangesTable", "ChildView", "DancerField", "DancerForm", "DancersPage",
         "DecisionPanel", "DiscountPart", "EditDancerPage", "EndedFitting", "EndedRecord", "EndingDay", "EndingLine", "FitNumberField", "FitPage",
@@ -92,9 +92,9 @@ public class ArchitectureTests
 
     [Fact]
     public void Every_component_has_tests_of_its_own() =>
-        Assert.Empty(ComponentNames.Except(Tested).Except(SeenByEveryBrowserTest).Except(SeenThroughTheirParents));
+        Assert.Empty(ComponentNames.Except(Tested).Except(SeenByEveryBrowserTest).Except(StillWithoutTests));
 
     [Fact]
     public void Who_is_let_off_tests_is_a_component() =>
-        Assert.Empty(SeenByEveryBrowserTest.Concat(SeenThroughTheirParents).Except(ComponentNames));
+        Assert.Empty(SeenByEveryBrowserTest.Concat(StillWithoutTests).Except(ComponentNames));
 }
