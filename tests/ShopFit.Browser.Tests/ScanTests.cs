@@ -35,7 +35,11 @@ public sealed class ScanTests(RunningShop shop) : IClassFixture<RunningShop>
         var note = page.GetByLabel("In your own words");
         await note.ClickAsync();
         await page.Keyboard.TypeAsync(code, new() { Delay = 8 });
-        await Expect(note).ToHaveValueAsync(code);
+        await page.Keyboard.PressAsync("Enter");
+        await page.Keyboard.TypeAsync("was on the box", new() { Delay = 100 });
+        await Expect(note).ToHaveValueAsync($"{code}\nwas on the box");
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(note).ToHaveAttributeAsync("data-heard", $"{code}\nwas on the box");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "1 pair, 0 walks" })).ToBeVisibleAsync();
     }
 }

@@ -21,6 +21,12 @@ customElements.define('to-scale', class extends HTMLElement {
   }
 });
 
+// Whoever knows what is typed and not yet kept hears that the page goes, and puts it back.
+const startAfresh = () => {
+  dispatchEvent(new Event('shop-starts-afresh'));
+  location.reload();
+};
+
 // The server keeps a circuit for three minutes. A tablet that slept longer starts afresh: everything entered is in the database.
 const KEPT_FOR_MS = 3 * 60 * 1000;
 let asleepSince = null;
@@ -30,21 +36,21 @@ document.addEventListener('visibilitychange', () => {
     return;
   }
   if (asleepSince !== null && Date.now() - asleepSince > KEPT_FOR_MS && document.querySelector('[data-interactive="true"]')) {
-    location.reload();
+    startAfresh();
   }
   asleepSince = null;
 });
 
 const lost = document.getElementById('components-reconnect-modal');
 lost?.addEventListener('components-reconnect-state-changed', event => {
-  if (event.detail.state === 'rejected') location.reload();
+  if (event.detail.state === 'rejected') startAfresh();
 });
 lost?.addEventListener('click', async event => {
   if (!event.target.closest('[data-again]')) return;
   try {
-    if (!await Blazor.reconnect()) location.reload();
+    if (!await Blazor.reconnect()) startAfresh();
   } catch {
-    location.reload();
+    startAfresh();
   }
 });
 

@@ -15,6 +15,14 @@ internal sealed class Books(RunningShop shop)
         """,
         fittingId);
 
+    /// <summary>Every number kept of a trait of a foot ("length right") in a fitting, oldest first.</summary>
+    public Task<IReadOnlyList<string>> ReadingsAsync(string fittingId, string traitOfFoot) => ListAsync(
+        """
+        SELECT Value FROM FittingReadings
+        WHERE upper(FittingId || ' ' || Trait || ' ' || Foot) = $id AND WithdrawnAt IS NULL ORDER BY TakenAt
+        """,
+        $"{fittingId} {traitOfFoot}");
+
     /// <summary>The code of some size of a kind of footwear.</summary>
     public async Task<string> SomeCodeAsync(string kind) => (await ListAsync(
         """

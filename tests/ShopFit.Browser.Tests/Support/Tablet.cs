@@ -28,11 +28,13 @@ public sealed class Tablet : IAsyncDisposable
         return new Tablet(playwright, browser);
     }
 
-    public async Task<IPage> OpenAsync(RunningShop shop, ViewportSize screen, ColorScheme colours = ColorScheme.Light)
+    public Task<IPage> OpenAsync(RunningShop shop, ViewportSize screen, ColorScheme colours = ColorScheme.Light) => OpenAsync(shop.Address, screen, colours);
+
+    public async Task<IPage> OpenAsync(string address, ViewportSize screen, ColorScheme colours = ColorScheme.Light)
     {
         var context = await _browser.NewContextAsync(new()
         {
-            BaseURL = shop.Address,
+            BaseURL = address,
             ViewportSize = screen,
             HasTouch = true,
             ColorScheme = colours,

@@ -36,6 +36,10 @@ public sealed class EntryTests : BunitContext
     }
 
     [Fact]
+    public void The_browser_is_told_what_was_heard_of_several_lines() =>
+        Assert.Equal("Two\nlines", Open(lines: 2, value: "Two\nlines").Find("textarea").GetAttribute("data-heard"));
+
+    [Fact]
     public void Two_fields_of_one_page_are_told_apart() => Assert.NotEqual(Open().Find("input").Id, Open().Find("input").Id);
 
     private IRenderedComponent<Entry> Open(int lines = 1, string value = "", string? problem = null) => Render<Entry>(parameters => parameters

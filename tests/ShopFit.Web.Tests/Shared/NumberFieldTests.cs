@@ -146,6 +146,18 @@ public sealed class NumberFieldTests : BunitContext
     public void The_keypad_is_the_one_that_has_the_signs_of_the_unit(string keypad) =>
         Assert.Equal(keypad, Open(parameters => parameters.Add(it => it.Keypad, keypad)).Find("input").GetAttribute("inputmode"));
 
+    [Fact]
+    public void The_browser_is_told_what_is_kept_apart_from_what_is_typed()
+    {
+        var field = Open(parameters => parameters.Add(it => it.Text, "237.5"));
+
+        field.Find("input").Input("23");
+
+        Assert.Equal("23", field.Find("input").GetAttribute("value"));
+        Assert.Equal("237.5", field.Find("input").GetAttribute("data-kept"));
+        Assert.Equal("", Open().Find("input").GetAttribute("data-kept"));
+    }
+
     private IRenderedComponent<NumberField> Open(Action<ComponentParameterCollectionBuilder<NumberField>>? more = null) => Render<NumberField>(parameters =>
     {
         parameters
