@@ -18,6 +18,8 @@ public sealed class Tablet : IAsyncDisposable
 
     public static async Task<Tablet> TakeAsync()
     {
+        // A machine that builds beside the tests is slow; what is expected comes all the same.
+        Assertions.SetDefaultExpectTimeout(20_000);
         var playwright = await Playwright.CreateAsync();
         var browser = await playwright.Chromium.LaunchAsync(new()
         {
