@@ -38,7 +38,6 @@ public sealed class FourTryOnsTests(RunningShop shop, ITestOutputHelper output) 
         {
             await thumb.TapAsync("Next:");
             await Expect(page.GetByRole(AriaRole.Heading, new() { NameRegex = Pairs(tried.Count + 1) })).ToBeVisibleAsync();
-            await Expect(page.Locator(".head h2")).Not.ToHaveTextAsync(tried.LastOrDefault() ?? "");
             tried.Add((await page.Locator(".head h2").TextContentAsync())!);
             await thumb.ChooseAsync("Does it fit?", "It does not fit");
             foreach (var (position, check, answer) in answers)
@@ -54,9 +53,7 @@ public sealed class FourTryOnsTests(RunningShop shop, ITestOutputHelper output) 
 
         await thumb.TapAsync("Next:");
         await Expect(page.GetByRole(AriaRole.Heading, new() { NameRegex = Pairs(4) })).ToBeVisibleAsync();
-        await Expect(page.Locator(".head h2")).Not.ToHaveTextAsync(tried[^1]);
         tried.Add((await page.Locator(".head h2").TextContentAsync())!);
-        Assert.Equal(4, tried.Distinct(StringComparer.Ordinal).Count());
         await thumb.ChooseAsync("Does it fit?", "It fits");
 
         // Another tablet, or a reload, finds every answer.
